@@ -1,0 +1,61 @@
+import type { KeyEvent } from '../base/key-event.ts';
+import type { Code, Modifier } from '../keymap/codes.ts';
+import type { ChordId, KeyId, LayerId } from '../keymap/types.ts';
+
+/** What the computer receives; t in ms. */
+export interface OutputEvent {
+  readonly t: number;
+  readonly type: 'press' | 'release';
+  readonly code: Code;
+}
+
+/** One line of the trace: what was decided, when, about what, and why (a rule id of the timing rules). For display only. */
+export interface TraceEntry {
+  readonly t: number;
+  readonly what:
+    | 'waiting'
+    | 'chord'
+    | 'open'
+    | 'tap'
+    | 'hold'
+    | 'layer-on'
+    | 'layer-off'
+    | 'latch-on'
+    | 'latch-off'
+    | 'lock-on'
+    | 'lock-off'
+    | 'no-binding'
+    | 'no-route';
+  readonly rule: string;
+  readonly key?: KeyId;
+  readonly chord?: ChordId;
+  readonly layer?: LayerId;
+  readonly code?: Modifier;
+  readonly char?: string;
+  /** The reason in words, with its numbers: "held 200 ms, hold after 180". */
+  readonly why: string;
+}
+
+/** Where the engine puts what it says. `trace` left out: no trace is made. */
+export interface Sink {
+  output(t: number, type: 'press' | 'release', code: Code): void;
+  trace?(entry: TraceEntry): void;
+}
+
+/** A stream that cannot be played, and where. */
+export interface RefusedStream {
+  readonly index: number;
+  readonly reason: string;
+}
+
+/** The incremental form. Times handed in never decrease. */
+export interface Engine {
+  /** Handles one event, and before it all timers due before it (rule I4). A bad event is refused and changes nothing. */
+  feed(event: KeyEvent): string | undefined;
+  /** Handles every timer that is due before t (a timer at T is handled by any t > T). */
+  advanceTo(t: number): void;
+  /** Lets all pending timers run out in order of their time. */
+  finish(): void;
+  /** Layers that are on now, lowest first. */
+  layersOn(): readonly LayerId[];
+}

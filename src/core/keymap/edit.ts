@@ -1,0 +1,51 @@
+import type {
+  Action,
+  Binding,
+  Board,
+  Chord,
+  ChordId,
+  Host,
+  KeyId,
+  Keymap,
+  Layer,
+  LayerId,
+  Needs,
+  Place,
+  Side,
+  Timing,
+} from './types.ts';
+
+/** A change of the timing fields: a value sets a field, null takes it away so that the next wider one holds. */
+export type TimingChange = { readonly [Field in keyof Timing]?: NonNullable<Timing[Field]> | null };
+
+/** A change of a keymap as plain data; `applyEdit` makes it. */
+export type Edit =
+  | { readonly edit: 'rename-design'; readonly name: string }
+  | { readonly edit: 'set-notes'; readonly notes: string }
+  | { readonly edit: 'bind'; readonly place: Place; readonly side: Side; readonly action: Action }
+  | { readonly edit: 'unbind'; readonly place: Place; readonly side?: Side }
+  | { readonly edit: 'set-binding'; readonly place: Place; readonly binding: Binding }
+  | { readonly edit: 'move-binding'; readonly from: Place; readonly to: Place }
+  | { readonly edit: 'swap-bindings'; readonly one: Place; readonly other: Place }
+  | { readonly edit: 'set-binding-timing'; readonly place: Place; readonly timing: TimingChange }
+  | { readonly edit: 'set-timing'; readonly timing: TimingChange }
+  | { readonly edit: 'fill-layer'; readonly layer: LayerId; readonly taps: Readonly<Record<KeyId, Action>> }
+  | { readonly edit: 'add-layer'; readonly layer: Layer }
+  | { readonly edit: 'rename-layer'; readonly layer: LayerId; readonly name: string }
+  | { readonly edit: 'delete-layer'; readonly layer: LayerId }
+  | { readonly edit: 'set-on-while'; readonly layer: LayerId; readonly onWhile: readonly LayerId[] | null }
+  | { readonly edit: 'add-chord'; readonly chord: Chord }
+  | { readonly edit: 'change-chord'; readonly chord: ChordId; readonly to: Partial<Omit<Chord, 'id'>> }
+  | { readonly edit: 'delete-chord'; readonly chord: ChordId }
+  | { readonly edit: 'set-board'; readonly board: Board }
+  | { readonly edit: 'delete-key'; readonly key: KeyId }
+  | { readonly edit: 'set-hosts'; readonly hosts: readonly Host[] }
+  | { readonly edit: 'set-needs'; readonly needs: Needs }
+  | { readonly edit: 'several'; readonly title: string; readonly edits: readonly Edit[] };
+
+/** What came of an edit: the new keymap, the step's name for undo, and what was taken along or mended, in sentences. */
+export interface EditOutcome {
+  readonly keymap: Keymap;
+  readonly title: string;
+  readonly alongside: readonly string[];
+}

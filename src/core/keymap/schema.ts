@@ -1,0 +1,207 @@
+import * as z from 'zod/mini';
+import { CODES, MODIFIERS } from './codes.ts';
+import { LIMITS } from './limits.ts';
+
+/**
+ * The shape of a neutral keymap, version 1: the one source of the types, of reading and of the published
+ * JSON Schema. What a shape cannot say (references, unique ids, one grapheme cluster) is in `references.ts`.
+ * Texts are bounded by patterns with the `u` flag, so that a length counts code points here and in JSON Schema.
+ */
+const described = <Schema extends z.core.$ZodType>(
+  schema: Schema,
+  meta: { id?: string; description?: string; anyOf?: unknown },
+): Schema => {
+  z.globalRegistry.add(schema, meta);
+  return schema;
+};
+
+const line = (most: number) => z.string().check(z.regex(new RegExp(`^[^\\n\\r]{1,${most}}$`, 'u')));
+const prose = (most: number) => z.string().check(z.regex(new RegExp(`^[\\s\\S]{0,${most}}$`, 'u')));
+const between = (least: number, most: number) => z.number().check(z.gte(least), z.lte(most));
+const wholeBetween = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
+const listOf = <Item extends z.core.$ZodType>(item: Item, least: number, most: number) =>
+  z.array(item).check(z.minLength(least), z.maxLength(most));
+
+/** `__proto__` would match otherwise, and no plain object can hold it as a name. */
+const nameIn = (most: number) =>
+  z.string().check(z.regex(new RegExp(`^(?!__proto__$)[A-Za-z0-9_-]{1,${most}}$`, 'u')));
+
+const name = described(line(LIMITS.nameLength), { id: 'name' });
+const keyId = described(nameIn(16), { id: 'keyId', description: 'The id of a key: stable and unique.' });
+const layerId = described(nameIn(40), { id: 'layerId' });
+const chordId = described(nameIn(40), { id: 'chordId' });
+const code = described(z.enum(CODES), { id: 'code', description: 'A W3C UI Events code value.' });
+const modifier = described(z.enum(MODIFIERS), { id: 'modifier' });
+const milliseconds = described(between(0, 10_000), { id: 'milliseconds' });
+const finger = z.enum(['thumb', 'index', 'middle', 'ring', 'little']);
+
+export const boardKeySchema = described(
+  z.strictObject({
+    id: keyId,
+    x: between(-2000, 2000),
+    y: between(-2000, 2000),
+    rotation: between(-360, 360),
+    width: between(5, 200),
+    height: between(5, 200),
+    hand: z.enum(['left', 'right']),
+    finger,
+    home: z.boolean(),
+  }),
+  {
+    id: 'boardKey',
+    description: 'x, y: centre of the cap in mm, y towards the typist; rotation: degrees, clockwise.',
+  },
+);
+
+/** The parameters of a board of two mirrored halves; a one-piece board has its halves close together and not turned. */
+export const madeFromSchema = described(
+  z.strictObject({
+    /** From the inner column (index) to the outer one (little). */
+    columns: listOf(
+      z.strictObject({
+        finger: z.enum(['index', 'middle', 'ring', 'little']),
+        keys: wholeBetween(1, 6),
+        /** Which key from the top is the finger's home key, counted from 0; null where the finger rests elsewhere. */
+        homeRow: z.nullable(wholeBetween(0, 5)),
+        /** How far the column's middle row is moved towards the typist, mm. */
+        staggerMm: between(-60, 60),
+        /** Turn of the column about its middle row, degrees, outwards positive. */
+        splayDeg: between(-45, 45),
+      }),
+      1,
+      8,
+    ),
+    pitchXMm: between(10, 40),
+    pitchYMm: between(10, 40),
+    /** Gap between two caps one pitch apart, mm. */
+    capGapMm: between(0, 5),
+    thumb: z.strictObject({
+      keys: wholeBetween(0, 6),
+      /** Radius of the arc on which the caps lie, mm. */
+      radiusMm: between(20, 300),
+      /** Where the inner cap lies from the inner column's middle row: towards the other hand and towards the typist, mm. */
+      inwardsMm: between(-150, 150),
+      downMm: between(-150, 150),
+      /** Turn of the inner cap and turn from one cap to the next, degrees. */
+      turnDeg: between(-90, 90),
+      stepDeg: between(-45, 45),
+    }),
+    /** Between the edges of the two inner columns' cells along the middle line, mm. */
+    gapMm: between(0, 600),
+    /** Turn of each half, degrees, the thumbs towards each other positive. */
+    turnDeg: between(-45, 45),
+  }),
+  { id: 'madeFrom', description: 'The parameters from which a board of two mirrored halves was made.' },
+);
+
+export const boardSchema = described(
+  z.strictObject({
+    name,
+    madeFrom: z.optional(madeFromSchema),
+    keys: listOf(boardKeySchema, 1, LIMITS.keys),
+  }),
+  { id: 'board' },
+);
+
+export const actionSchema = described(
+  z.discriminatedUnion('do', [
+    z.strictObject({ do: z.literal('key'), code, with: z.optional(listOf(modifier, 0, 8)) }),
+    z.strictObject({
+      do: z.literal('char'),
+      char: described(prose(32), { description: 'One grapheme cluster, NFC.' }),
+    }),
+    z.strictObject({ do: z.literal('text'), text: z.string().check(z.regex(/^[\s\S]{1,64}$/u)) }),
+    z.strictObject({ do: z.literal('layer'), layer: layerId, mode: z.enum(['while-held', 'latch', 'lock']) }),
+    z.strictObject({ do: z.literal('modifier'), code: modifier, mode: z.enum(['latch', 'lock']) }),
+    z.strictObject({ do: z.literal('nothing') }),
+    z.strictObject({ do: z.literal('board'), label: line(40) }),
+  ]),
+  { id: 'action' },
+);
+
+const timingFields = {
+  holdAfterMs: z.optional(milliseconds),
+  holdBy: z.optional(z.enum(['time-only', 'press-inside', 'tap-inside'])),
+  quietBeforeMs: z.optional(milliseconds),
+  againWithinMs: z.optional(milliseconds),
+  sameHandTaps: z.optional(z.boolean()),
+};
+
+export const timingSchema = described(z.strictObject(timingFields), { id: 'timing' });
+
+export const bindingSchema = described(
+  z
+    .strictObject({ tap: z.optional(actionSchema), hold: z.optional(actionSchema), ...timingFields })
+    .check(
+      z.refine((binding) => binding.tap !== undefined || binding.hold !== undefined, 'tap, hold or both'),
+    ),
+  { id: 'binding', anyOf: [{ required: ['tap'] }, { required: ['hold'] }] },
+);
+
+export const layerSchema = described(
+  z.strictObject({
+    id: layerId,
+    name,
+    onWhile: z.optional(listOf(layerId, 2, LIMITS.layers)),
+    places: z.record(keyId, bindingSchema),
+  }),
+  { id: 'layer' },
+);
+
+export const chordSchema = described(
+  z.strictObject({
+    id: chordId,
+    name: z.optional(name),
+    keys: listOf(keyId, 2, 5),
+    windowMs: milliseconds,
+    layers: z.optional(listOf(layerId, 1, LIMITS.layers)),
+    quietBeforeMs: z.optional(milliseconds),
+    action: actionSchema,
+  }),
+  { id: 'chord' },
+);
+
+export const hostSchema = described(
+  z.strictObject({
+    system: z.enum(['linux', 'windows', 'macos']),
+    layout: z.string().check(z.regex(/^[A-Za-z0-9_-]{1,40}$/u)),
+    variant: z.string().check(z.regex(/^[A-Za-z0-9_-]{0,40}$/u)),
+  }),
+  { id: 'host', description: 'A computer the board is used on; layout and variant are XKB names.' },
+);
+
+const need = described(line(64), {
+  id: 'need',
+  description: 'The character itself, key:CODE, or shortcut:Modifier+…+CODE.',
+});
+
+export const needsSchema = described(
+  z.strictObject({
+    lists: listOf(line(64), 0, 64),
+    own: listOf(need, 0, LIMITS.needs),
+    waived: listOf(z.strictObject({ need, why: line(400) }), 0, LIMITS.needs),
+  }),
+  { id: 'needs' },
+);
+
+export const keymapSchema = described(
+  z.strictObject({
+    $schema: z.optional(z.string()),
+    format: z.literal('neutral-keymap'),
+    version: z.literal(1),
+    name,
+    notes: z.optional(prose(LIMITS.notesLength)),
+    board: boardSchema,
+    hosts: listOf(hostSchema, 1, LIMITS.hosts),
+    timing: z.optional(timingSchema),
+    needs: z.optional(needsSchema),
+    layers: listOf(layerSchema, 1, LIMITS.layers),
+    chords: z.optional(listOf(chordSchema, 0, LIMITS.chords)),
+  }),
+  {
+    description:
+      'A neutral keymap, version 1. Beyond this schema a reader checks: ids are unique; keys, layers and chords that are ' +
+      'referred to exist; a layer action does not name the base layer; onWhile names lower layers, each once; a chord ' +
+      'names each key and layer once; a char is one grapheme cluster, kept in NFC; a need is written as one.',
+  },
+);

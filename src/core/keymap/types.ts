@@ -1,0 +1,48 @@
+import type * as z from 'zod/mini';
+import type {
+  actionSchema,
+  bindingSchema,
+  boardKeySchema,
+  boardSchema,
+  chordSchema,
+  hostSchema,
+  keymapSchema,
+  layerSchema,
+  madeFromSchema,
+  needsSchema,
+  timingSchema,
+} from './schema.ts';
+
+type Frozen<T> = T extends readonly (infer Item)[]
+  ? readonly Frozen<Item>[]
+  : T extends object
+    ? { readonly [Name in keyof T]: Frozen<T[Name]> }
+    : T;
+
+/** A whole design: the saved document and the exported keymap are the same. */
+export type Keymap = Frozen<z.infer<typeof keymapSchema>>;
+export type Board = Frozen<z.infer<typeof boardSchema>>;
+/** One physical key: place and size in mm, whose finger. */
+export type BoardKey = Frozen<z.infer<typeof boardKeySchema>>;
+export type MadeFrom = Frozen<z.infer<typeof madeFromSchema>>;
+export type Layer = Frozen<z.infer<typeof layerSchema>>;
+export type Binding = Frozen<z.infer<typeof bindingSchema>>;
+export type Action = Frozen<z.infer<typeof actionSchema>>;
+export type Chord = Frozen<z.infer<typeof chordSchema>>;
+export type Timing = Frozen<z.infer<typeof timingSchema>>;
+export type Host = Frozen<z.infer<typeof hostSchema>>;
+export type Needs = Frozen<z.infer<typeof needsSchema>>;
+
+export type KeyId = string;
+export type LayerId = string;
+export type ChordId = string;
+export type Hand = BoardKey['hand'];
+export type Finger = BoardKey['finger'];
+export type HoldBy = NonNullable<Timing['holdBy']>;
+/** Which of a binding's two actions. */
+export type Side = 'tap' | 'hold';
+/** A place: a key on a layer. */
+export interface Place {
+  readonly layer: LayerId;
+  readonly key: KeyId;
+}

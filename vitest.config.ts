@@ -1,0 +1,25 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'core',
+          environment: 'node',
+          include: ['tests/core/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/architecture/**/*.test.ts'],
+        },
+      },
+      {
+        plugins: [react()],
+        test: {
+          name: 'face',
+          environment: 'happy-dom',
+          include: ['tests/ui/**/*.test.{ts,tsx}', 'tests/store/**/*.test.ts'],
+          setupFiles: ['tests/ui/setup.ts'],
+        },
+      },
+    ],
+  },
+});
