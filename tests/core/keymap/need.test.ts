@@ -18,12 +18,17 @@ describe('a need is written as the character, key:CODE or shortcut:Modifiers+COD
     expect(parseNeed('e\u0301')).toEqual({ ok: true, value: { kind: 'char', char: '\u00e9' } });
   });
 
-  test.each(['', 'ab', 'key:', 'key:Foo', 'shortcut:Delete', 'shortcut:Ctrl+Delete', 'shortcut:Alt+Alt+Delete'])(
-    '%j is refused with what was found',
-    (text) => {
-      const read = parseNeed(text);
-      expect(read.ok).toBe(false);
-      expect(!read.ok && read.problem).toContain(JSON.stringify(text));
-    },
-  );
+  test.each([
+    '',
+    'ab',
+    'key:',
+    'key:Foo',
+    'shortcut:Delete',
+    'shortcut:Ctrl+Delete',
+    'shortcut:Alt+Alt+Delete',
+  ])('%j is refused with what was found', (text) => {
+    const read = parseNeed(text);
+    expect(read.ok).toBe(false);
+    expect(!read.ok && read.problem).toContain(JSON.stringify(text));
+  });
 });
