@@ -55,6 +55,8 @@ export interface BenchState {
   readonly carried: Carried | null;
   readonly lit: Lit | null;
   readonly notices: readonly Notice[];
+  /** The design is being edited in another tab: edits are refused here, so that neither overwrites the other. */
+  readonly readOnly: boolean;
 }
 
 /** All that can be done on the bench. Every change of the keymap goes through `edit`, so it is undoable and saved. */
@@ -75,4 +77,5 @@ export interface BenchActions {
   dismiss(id: number): void;
   /** Opens another document in place of the present one (which stays kept under its own id). */
   open(designId: string, keymap: Keymap): void;
+  setReadOnly(readOnly: boolean): void;
 }
