@@ -1,0 +1,31 @@
+/** `npm start`: builds the page if its sources are newer, serves it on this machine and says where. Takes `--port N`. */
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { build, preview } from 'vite';
+import { isStale } from './newest.mjs';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const { values } = parseArgs({ options: { port: { type: 'string', default: '4173' } } });
+
+const sources = ['src', 'public', 'demo-layouts', 'index.html', 'vite.config.ts', 'package-lock.json'];
+const toBuild = isStale(
+  join(root, 'dist/index.html'),
+  sources.map((name) => join(root, name)),
+);
+if (toBuild) {
+  console.log('Building the page …');
+  await build({ root, logLevel: 'warn' });
+}
+
+// Port taken: Vite takes the next one, and the address that is printed says which.
+const server = await preview({ root, logLevel: 'warn', preview: { port: Number(values.port) } });
+console.log(`Handful is at ${server.resolvedUrls?.local[0]}  (Ctrl+C ends it)`);
+
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
+  process.once(signal, () => {
+    // A browser keeps its connections open, and the server would wait for them.
+    server.httpServer.closeAllConnections?.();
+    server.close().finally(() => process.exit(0));
+  });
+}
