@@ -1,4 +1,4 @@
-/** `npm start`: builds the page if its sources are newer, serves it on this machine and says where. Takes `--port N`. */
+/** `npm start`: builds the page if its sources are newer, serves it on this machine and says where. Takes `--port N` and `--strict-port`. */
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -6,7 +6,9 @@ import { build, preview } from 'vite';
 import { isStale } from './newest.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const { values } = parseArgs({ options: { port: { type: 'string', default: '4173' } } });
+const { values } = parseArgs({
+  options: { port: { type: 'string', default: '4173' }, 'strict-port': { type: 'boolean', default: false } },
+});
 
 const sources = ['src', 'public', 'demo-layouts', 'index.html', 'vite.config.ts', 'package-lock.json'];
 const toBuild = isStale(
@@ -18,8 +20,12 @@ if (toBuild) {
   await build({ root, logLevel: 'warn' });
 }
 
-// Port taken: Vite takes the next one, and the address that is printed says which.
-const server = await preview({ root, logLevel: 'warn', preview: { port: Number(values.port) } });
+// Port taken: Vite takes the next one unless told to be strict, and the address that is printed says which.
+const server = await preview({
+  root,
+  logLevel: 'warn',
+  preview: { port: Number(values.port), strictPort: values['strict-port'] },
+});
 console.log(`Handful is at ${server.resolvedUrls?.local[0]}  (Ctrl+C ends it)`);
 
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
