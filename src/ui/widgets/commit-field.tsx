@@ -1,0 +1,56 @@
+import { useState } from 'react';
+import { TextField } from './text-field.tsx';
+
+/**
+ * A line of text that is taken over when it is finished: on Enter and on leaving. Escape puts back what was
+ * there; so does leaving it with a text that `problemOf` objects to.
+ */
+export function CommitField({
+  label,
+  value,
+  onCommit,
+  problemOf,
+  hideLabel,
+  maxLength,
+  className,
+}: {
+  readonly label: string;
+  readonly value: string;
+  readonly onCommit: (value: string) => void;
+  /** What is wrong with a text, in a sentence; undefined where nothing is. */
+  readonly problemOf?: (value: string) => string | undefined;
+  readonly hideLabel?: boolean;
+  readonly maxLength?: number;
+  readonly className?: string | undefined;
+}) {
+  const [draft, setDraft] = useState<string | null>(null);
+  const text = draft ?? value;
+  const problem = draft === null ? undefined : problemOf?.(draft.trim());
+  const finish = () => {
+    const trimmed = draft?.trim();
+    if (trimmed !== undefined && problem === undefined && trimmed !== value) onCommit(trimmed);
+    setDraft(null);
+  };
+  return (
+    <TextField
+      label={label}
+      hideLabel={hideLabel ?? false}
+      className={className}
+      value={text}
+      maxLength={maxLength}
+      error={problem}
+      onChange={setDraft}
+      onBlur={finish}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter' && problem === undefined) {
+          event.preventDefault();
+          finish();
+        }
+        if (event.key === 'Escape' && draft !== null) {
+          event.stopPropagation();
+          setDraft(null);
+        }
+      }}
+    />
+  );
+}

@@ -1,0 +1,53 @@
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { IconButton } from './button.tsx';
+import styles from './dialog.module.css';
+
+export interface DialogProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+  /** The buttons at the foot. */
+  readonly footer?: ReactNode;
+  readonly width?: 'narrow' | 'wide';
+}
+
+/**
+ * A modal dialog of the platform: Escape, its cross and a click beside it close it, and the focus returns to
+ * where it was. It is open for as long as it is rendered.
+ */
+export function Dialog({ title, onClose, children, footer, width = 'narrow' }: DialogProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const heading = useId();
+  useEffect(() => {
+    const element = dialog.current;
+    if (element !== null && !element.open) element.showModal();
+    return () => element?.close();
+  }, []);
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the platform closes a modal dialog on Escape; the click is the mouse's way
+    <dialog
+      ref={dialog}
+      className={styles.dialog}
+      data-width={width}
+      aria-labelledby={heading}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+      onClick={(event) => {
+        if (event.target === dialog.current) onClose();
+      }}
+    >
+      <div className={styles.sheet}>
+        <header className={styles.header}>
+          <h2 id={heading}>{title}</h2>
+          <IconButton label="Close" onClick={onClose}>
+            ✕
+          </IconButton>
+        </header>
+        <div className={styles.body}>{children}</div>
+        {footer !== undefined && <footer className={styles.footer}>{footer}</footer>}
+      </div>
+    </dialog>
+  );
+}

@@ -1,0 +1,93 @@
+import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
+import { besideOf } from './beside-of.ts';
+import styles from './popover.module.css';
+
+export interface PopoverProps {
+  /** What the popover belongs to and stands beside. */
+  readonly anchor: RefObject<Element | null>;
+  readonly onClose: () => void;
+  readonly label: string;
+  readonly role?: 'dialog' | 'menu' | 'listbox';
+  readonly children: ReactNode;
+}
+
+/**
+ * A small sheet beside its anchor, in the platform's top layer. Escape and a press outside close it. It is open
+ * for as long as it is rendered, and gives the focus back to its anchor if it had it.
+ */
+export function Popover({ anchor, onClose, label, role = 'dialog', children }: PopoverProps) {
+  const sheet = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const element = sheet.current;
+    if (element === null) return;
+    element.showPopover();
+    const place = () => putBeside(element, anchor.current);
+    place();
+    const watch = new ResizeObserver(place);
+    watch.observe(element);
+    window.addEventListener('resize', place);
+    window.addEventListener('scroll', place, true);
+    return () => {
+      watch.disconnect();
+      window.removeEventListener('resize', place);
+      window.removeEventListener('scroll', place, true);
+    };
+  }, [anchor]);
+  useFocusBack(sheet, anchor);
+  useClosing(sheet, anchor, onClose);
+  const named = { role, 'aria-label': label };
+  return (
+    <div ref={sheet} popover="manual" tabIndex={-1} className={styles.popover} {...named}>
+      {children}
+    </div>
+  );
+}
+
+function putBeside(element: HTMLElement, anchor: Element | null): void {
+  if (anchor === null) return;
+  const place = besideOf(
+    anchor.getBoundingClientRect(),
+    { width: element.offsetWidth, height: element.offsetHeight },
+    { width: window.innerWidth, height: window.innerHeight },
+  );
+  element.style.left = `${place.left}px`;
+  element.style.top = `${place.top}px`;
+}
+
+function useFocusBack(sheet: RefObject<HTMLElement | null>, anchor: RefObject<Element | null>): void {
+  useLayoutEffect(() => {
+    const element = sheet.current;
+    const target = anchor.current;
+    return () => {
+      const had = element?.contains(document.activeElement) === true;
+      if (had && (target instanceof HTMLElement || target instanceof SVGElement)) target.focus();
+    };
+  }, [sheet, anchor]);
+}
+
+function useClosing(
+  sheet: RefObject<HTMLElement | null>,
+  anchor: RefObject<Element | null>,
+  onClose: () => void,
+): void {
+  useEffect(() => {
+    const element = sheet.current;
+    const pressed = ({ target }: PointerEvent) => {
+      if (!(target instanceof Node)) return;
+      const inside = [element, anchor.current].some((part) => part?.contains(target));
+      if (!inside) onClose();
+    };
+    const escaped = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || event.defaultPrevented) return;
+      event.stopPropagation();
+      event.preventDefault();
+      onClose();
+    };
+    document.addEventListener('pointerdown', pressed, true);
+    element?.addEventListener('keydown', escaped);
+    return () => {
+      document.removeEventListener('pointerdown', pressed, true);
+      element?.removeEventListener('keydown', escaped);
+    };
+  }, [sheet, anchor, onClose]);
+}
