@@ -1,0 +1,142 @@
+import type { Code } from '../keymap/codes.ts';
+
+/** Codes whose name cannot be read off the code itself: [plain English name, label short enough for a key cap]. */
+const NAMES: Partial<Readonly<Record<Code, readonly [string, string]>>> = {
+  Minus: ['Minus', '-'],
+  Equal: ['Equal', '='],
+  BracketLeft: ['Left bracket', '['],
+  BracketRight: ['Right bracket', ']'],
+  Backslash: ['Backslash', '\\'],
+  Semicolon: ['Semicolon', ';'],
+  Quote: ['Apostrophe', "'"],
+  Backquote: ['Backquote', '`'],
+  Comma: ['Comma', ','],
+  Period: ['Full stop', '.'],
+  Slash: ['Slash', '/'],
+  IntlBackslash: ['Key right of left Shift', 'ISO'],
+  IntlRo: ['Key left of right Shift', 'Ro'],
+  IntlYen: ['Yen', '¥'],
+  Enter: ['Enter', 'Enter'],
+  Escape: ['Escape', 'Esc'],
+  Backspace: ['Backspace', 'Bksp'],
+  Tab: ['Tab', 'Tab'],
+  Space: ['Space', 'Space'],
+  CapsLock: ['Caps Lock', 'Caps'],
+  ContextMenu: ['Menu', 'Menu'],
+  ControlLeft: ['Left Control', 'Ctrl'],
+  ControlRight: ['Right Control', 'RCtrl'],
+  ShiftLeft: ['Left Shift', 'Shift'],
+  ShiftRight: ['Right Shift', 'RShift'],
+  AltLeft: ['Left Alt', 'Alt'],
+  AltRight: ['Right Alt', 'RAlt'],
+  MetaLeft: ['Left Meta', 'Meta'],
+  MetaRight: ['Right Meta', 'RMeta'],
+  PrintScreen: ['Print Screen', 'PrtSc'],
+  ScrollLock: ['Scroll Lock', 'ScrLk'],
+  Pause: ['Pause', 'Pause'],
+  Insert: ['Insert', 'Ins'],
+  Delete: ['Delete', 'Del'],
+  Home: ['Home', 'Home'],
+  End: ['End', 'End'],
+  PageUp: ['Page up', 'PgUp'],
+  PageDown: ['Page down', 'PgDn'],
+  Help: ['Help', 'Help'],
+  ArrowLeft: ['Left arrow', '←'],
+  ArrowRight: ['Right arrow', '→'],
+  ArrowUp: ['Up arrow', '↑'],
+  ArrowDown: ['Down arrow', '↓'],
+  NumLock: ['Num Lock', 'Num'],
+  NumpadAdd: ['Number pad plus', 'Np +'],
+  NumpadBackspace: ['Number pad Backspace', 'NpBksp'],
+  NumpadClear: ['Number pad clear', 'Np Clr'],
+  NumpadClearEntry: ['Number pad clear entry', 'Np CE'],
+  NumpadComma: ['Number pad comma', 'Np ,'],
+  NumpadDecimal: ['Number pad decimal', 'Np .'],
+  NumpadDivide: ['Number pad divide', 'Np /'],
+  NumpadEnter: ['Number pad Enter', 'Np Ent'],
+  NumpadEqual: ['Number pad equal', 'Np ='],
+  NumpadHash: ['Number pad hash', 'Np #'],
+  NumpadMemoryAdd: ['Number pad memory add', 'Np M+'],
+  NumpadMemoryClear: ['Number pad memory clear', 'Np MC'],
+  NumpadMemoryRecall: ['Number pad memory recall', 'Np MR'],
+  NumpadMemoryStore: ['Number pad memory store', 'Np MS'],
+  NumpadMemorySubtract: ['Number pad memory subtract', 'Np M−'],
+  NumpadMultiply: ['Number pad multiply', 'Np ×'],
+  NumpadParenLeft: ['Number pad left parenthesis', 'Np ('],
+  NumpadParenRight: ['Number pad right parenthesis', 'Np )'],
+  NumpadStar: ['Number pad star', 'Np *'],
+  NumpadSubtract: ['Number pad minus', 'Np -'],
+  Convert: ['Convert', 'Conv'],
+  NonConvert: ['Non-convert', 'NonCnv'],
+  KanaMode: ['Kana mode', 'Kana'],
+  Lang1: ['Language 1', 'Lang1'],
+  Lang2: ['Language 2', 'Lang2'],
+  Lang3: ['Language 3', 'Lang3'],
+  Lang4: ['Language 4', 'Lang4'],
+  Lang5: ['Language 5', 'Lang5'],
+  Hiragana: ['Hiragana', 'Hira'],
+  Katakana: ['Katakana', 'Kata'],
+  Fn: ['Fn', 'Fn'],
+  FnLock: ['Fn Lock', 'FnLock'],
+  Hyper: ['Hyper', 'Hyper'],
+  Super: ['Super', 'Super'],
+  Turbo: ['Turbo', 'Turbo'],
+  Abort: ['Abort', 'Abort'],
+  Resume: ['Resume', 'Resume'],
+  Suspend: ['Suspend', 'Susp'],
+  Again: ['Again', 'Again'],
+  Copy: ['Copy', 'Copy'],
+  Cut: ['Cut', 'Cut'],
+  Find: ['Find', 'Find'],
+  Open: ['Open', 'Open'],
+  Paste: ['Paste', 'Paste'],
+  Props: ['Properties', 'Props'],
+  Select: ['Select', 'Select'],
+  Undo: ['Undo', 'Undo'],
+  AudioVolumeMute: ['Mute', 'Mute'],
+  AudioVolumeDown: ['Volume down', 'Vol-'],
+  AudioVolumeUp: ['Volume up', 'Vol+'],
+  MediaPlayPause: ['Play or pause', 'Play'],
+  MediaStop: ['Stop playing', 'Stop'],
+  MediaTrackNext: ['Next track', 'Next'],
+  MediaTrackPrevious: ['Previous track', 'Prev'],
+  MediaSelect: ['Select media', 'Media'],
+  Eject: ['Eject', 'Eject'],
+  BrightnessUp: ['Brightness up', 'Bri+'],
+  BrightnessDown: ['Brightness down', 'Bri-'],
+  BrowserBack: ['Browser back', 'Back'],
+  BrowserForward: ['Browser forward', 'Fwd'],
+  BrowserRefresh: ['Browser refresh', 'Reload'],
+  BrowserStop: ['Browser stop', 'Cancel'],
+  BrowserSearch: ['Browser search', 'Search'],
+  BrowserHome: ['Browser home', 'Web'],
+  BrowserFavorites: ['Browser bookmarks', 'Marks'],
+  LaunchApp1: ['Launch my computer', 'App 1'],
+  LaunchApp2: ['Launch calculator', 'App 2'],
+  LaunchMail: ['Launch mail', 'Mail'],
+  Power: ['Power', 'Power'],
+  Sleep: ['Sleep', 'Sleep'],
+  WakeUp: ['Wake up', 'Wake'],
+};
+
+const LETTER_DIGIT_OR_FUNCTION = /^(?:Key|Digit|(?=F\d))(F?[A-Z0-9]+)$/;
+const NUMBER_PAD_DIGIT = /^Numpad(\d)$/;
+
+function namesOf(code: Code): readonly [string, string] {
+  const listed = NAMES[code];
+  if (listed !== undefined) return listed;
+  const plain = LETTER_DIGIT_OR_FUNCTION.exec(code)?.[1];
+  if (plain !== undefined) return [plain, plain];
+  const digit = NUMBER_PAD_DIGIT.exec(code)?.[1];
+  return digit === undefined ? [code, code] : [`Number pad ${digit}`, `Np ${digit}`];
+}
+
+/** The plain English name of a key: "Enter", "Volume up", "Left Shift". Letters and digits by their place on `us`. */
+export function codeName(code: Code): string {
+  return namesOf(code)[0];
+}
+
+/** A label of at most six characters for a key cap: "Esc", "←", "Vol+". Not unique across the number pad and `us`. */
+export function codeLabel(code: Code): string {
+  return namesOf(code)[1];
+}
