@@ -20,7 +20,7 @@ export interface TextCounter {
 
 const NONE = -1;
 /** Only here can a cluster be longer than a code point: marks, joiners, regional indicators, emoji modifiers, conjoining jamo. */
-const MAY_CLUSTER = /[\p{M}\u200d\u{1F1E6}-\u{1F1FF}\u{1F3FB}-\u{1F3FF}\u1100-\u11ff]/u;
+const MAY_CLUSTER = /\u200d|[\p{M}\u{1F1E6}-\u{1F1FF}\u{1F3FB}-\u{1F3FF}\u1100-\u11ff]/u;
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** A counter for a text of any size: about one table look-up a character, and clusters only where a line can hold any. */
