@@ -1,0 +1,45 @@
+import type { MadeFrom } from '../keymap/types.ts';
+
+/** A distance from key to key that boards are built with. */
+export interface Pitch {
+  readonly id: string;
+  readonly title: string;
+  readonly xMm: number;
+  readonly yMm: number;
+  /** Where the figure comes from. */
+  readonly source: string;
+}
+
+/** The pitches that are offered. The first lies within the 19 ± 1 mm of ISO 9241-4. */
+export const PITCHES: readonly Pitch[] = [
+  {
+    id: 'full',
+    title: '19.05 × 19.05 mm, full size',
+    xMm: 19.05,
+    yMm: 19.05,
+    source: 'ISO 9241-4: 19 ± 1 mm',
+  },
+  {
+    id: 'low-profile',
+    title: '18 × 17 mm, low-profile',
+    xMm: 18,
+    yMm: 17,
+    source: 'low-profile, common practice, no source',
+  },
+];
+
+/**
+ * The same board with keys at another pitch. The thumb arc shrinks or grows with the keys; stagger, splay and the
+ * gap of the halves stay, since they follow the hand and not the key.
+ */
+export function atPitch(madeFrom: MadeFrom, pitch: Pick<Pitch, 'xMm' | 'yMm'>): MadeFrom {
+  const across = pitch.xMm / madeFrom.pitchXMm;
+  const down = pitch.yMm / madeFrom.pitchYMm;
+  const thumb = {
+    ...madeFrom.thumb,
+    radiusMm: madeFrom.thumb.radiusMm * across,
+    inwardsMm: madeFrom.thumb.inwardsMm * across,
+    downMm: madeFrom.thumb.downMm * down,
+  };
+  return { ...madeFrom, pitchXMm: pitch.xMm, pitchYMm: pitch.yMm, thumb };
+}
