@@ -1,6 +1,6 @@
 import { createServer } from 'node:net';
 import { defineConfig } from '@playwright/test';
-import { findBrowser } from './src/build/find-browser.mjs.mts';
+import { findBrowser } from './src/build/find-browser.mjs';
 
 /** A port that nobody listens on now. */
 function freePort(): Promise<number> {

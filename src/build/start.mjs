@@ -32,6 +32,9 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
   process.once(signal, () => {
     // A browser keeps its connections open, and the server would wait for them.
     server.httpServer.closeAllConnections?.();
-    server.close().finally(() => process.exit(0));
+    server.close().then(
+      () => process.exit(0),
+      () => process.exit(1),
+    );
   });
 }
