@@ -1,6 +1,6 @@
 import { type ReactNode, useId, useState } from 'react';
-import { Badge } from '../widgets/badge.tsx';
-import { useMedia } from '../widgets/use-media.ts';
+import { Badge } from './badge.tsx';
+import { useMedia } from './use-media.ts';
 import styles from './desk-frame.module.css';
 
 /** The places of a desk: what stands left and right of its main part. The labels name the sides for everybody. */
