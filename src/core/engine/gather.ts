@@ -1,0 +1,152 @@
+import type { Compiled, CompiledChord, Subject } from './compiled.ts';
+import { highestLayer } from './compiled.ts';
+import type { Explainer } from './explain.ts';
+import type { LayerState } from './layer-state.ts';
+import type { Settle } from './settle.ts';
+
+/** No firing holds the key. */
+const FREE = -1;
+
+/** Stage 1: keys that are pressed together become a chord (rules G1 to G8). */
+export class Gather {
+  /** When the gather timer is due, ms; Infinity while nothing waits. */
+  due = Infinity;
+  private readonly compiled: Compiled;
+  private readonly layers: LayerState;
+  private readonly settle: Settle;
+  private readonly explain: Explainer | null;
+  /** What waits, in order: subject × 2, plus 1 for an up. */
+  private readonly what: number[] = [];
+  private readonly times: number[] = [];
+  private readonly waits: Uint8Array;
+  private downs = 0;
+  private t0 = 0;
+  private readonly possible: CompiledChord[] = [];
+  private whole: CompiledChord | null = null;
+  private lastDown = -Infinity;
+  /** Per key, the chord whose firing it belongs to until its own up (rule G8). */
+  private readonly firingOf: Int32Array;
+  /** Per chord, 1 once a key of its firing has come up (rule G5). */
+  private readonly cameUp: Uint8Array;
+
+  constructor(compiled: Compiled, layers: LayerState, settle: Settle, explain: Explainer | null) {
+    this.compiled = compiled;
+    this.layers = layers;
+    this.settle = settle;
+    this.explain = explain;
+    this.waits = new Uint8Array(compiled.keyIds.length);
+    this.firingOf = new Int32Array(compiled.keyIds.length).fill(FREE);
+    this.cameUp = new Uint8Array(compiled.chords.length);
+  }
+
+  /** G1, G2. now: the time at which what follows from it is emitted, ms. */
+  down(key: number, t: number, now: number): void {
+    if (this.downs > 0 && this.narrow(key, t)) this.wait(key, t, 'G2', now);
+    else {
+      if (this.downs > 0) this.flush('G2', now);
+      if (this.begin(key, t)) this.wait(key, t, 'G1', now);
+      else {
+        this.settle.pass(key, false, t);
+        this.settle.work(now);
+      }
+    }
+    this.lastDown = t;
+  }
+
+  /** G4, G5. */
+  up(key: number, t: number, now: number): void {
+    if (this.waits[key] === 1) this.flush('G4', now);
+    const chord = this.firingOf[key] ?? FREE;
+    if (chord === FREE) {
+      this.passUp(key, t, now);
+      return;
+    }
+    this.firingOf[key] = FREE;
+    if (this.cameUp[chord] === 1) return;
+    this.cameUp[chord] = 1;
+    this.passUp(this.compiled.keyIds.length + chord, t, now);
+  }
+
+  /** G6. */
+  timer(now: number): void {
+    this.flush('G6', now);
+  }
+
+  /** Chords that can begin with a key: on the highest layer that is on, after enough quiet. */
+  private begin(key: number, t: number): boolean {
+    const { chordsAt, keyIds } = this.compiled;
+    const chords = chordsAt[highestLayer(this.layers.on) * keyIds.length + key];
+    if (chords === undefined || chords.length === 0) return false;
+    this.possible.length = 0;
+    for (const chord of chords)
+      if (chord.quietBeforeMs === 0 || t >= this.lastDown + chord.quietBeforeMs) this.possible.push(chord);
+    this.t0 = t;
+    return this.possible.length > 0;
+  }
+
+  /** Keeps those possible chords that one more key fits. None: `possible` is of no more use, a flush follows. */
+  private narrow(key: number, t: number): boolean {
+    let kept = 0;
+    for (const chord of this.possible)
+      if (chord.has[key] === 1 && t <= this.t0 + chord.windowMs) this.possible[kept++] = chord;
+    this.possible.length = kept;
+    return kept > 0;
+  }
+
+  /** The key waits; then G3. All possible chords contain all waiting downs, so sizes tell them apart. */
+  private wait(key: number, t: number, rule: string, now: number): void {
+    this.what.push(key << 1);
+    this.times.push(t);
+    this.waits[key] = 1;
+    this.downs++;
+    this.whole = null;
+    let longest = -1;
+    for (const chord of this.possible) {
+      if (chord.size > this.downs) longest = Math.max(longest, chord.windowMs);
+      else if (this.whole === null) this.whole = chord;
+    }
+    this.due = this.t0 + longest;
+    if (this.explain !== null) this.explain.waiting(key, rule, this.possible, now);
+    if (longest < 0) this.flush('G3', now);
+  }
+
+  private passUp(subject: Subject, t: number, now: number): void {
+    if (this.downs > 0) {
+      this.what.push((subject << 1) | 1);
+      this.times.push(t);
+      return;
+    }
+    this.settle.pass(subject, true, t);
+    this.settle.work(now);
+  }
+
+  /** G7, G8: a firing, where a chord is whole, takes the place of the waiting downs. */
+  private flush(rule: string, now: number): void {
+    const { whole, what, times } = this;
+    if (whole !== null) this.fire(whole, rule, now);
+    for (let at = 0; at < what.length; at++) {
+      const item = what[at] ?? 0;
+      const isUp = (item & 1) === 1;
+      if (!isUp) this.waits[item >> 1] = 0;
+      if (isUp || whole === null) this.settle.pass(item >> 1, isUp, times[at] ?? 0);
+      else this.firingOf[item >> 1] = whole.index;
+    }
+    what.length = 0;
+    times.length = 0;
+    this.downs = 0;
+    this.whole = null;
+    this.due = Infinity;
+    this.settle.work(now);
+  }
+
+  private fire(chord: CompiledChord, rule: string, now: number): void {
+    if (this.explain !== null) this.explain.fired(chord, rule, this.lastWaitingDown() - this.t0, now);
+    this.cameUp[chord.index] = 0;
+    this.settle.pass(this.compiled.keyIds.length + chord.index, false, this.t0);
+  }
+
+  private lastWaitingDown(): number {
+    const at = this.what.findLastIndex((item) => (item & 1) === 0);
+    return this.times[at] ?? this.t0;
+  }
+}
