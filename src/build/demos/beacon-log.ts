@@ -1,0 +1,98 @@
+import { parametricBoard } from '../../core/board/parametric.ts';
+import { READY_BOARDS } from '../../core/board/ready-boards.ts';
+import type { Binding, Keymap } from '../../core/keymap/types.ts';
+import { drawnPlaces } from './notation.ts';
+
+const board = parametricBoard(boardOf('split-36'), 'Thirty-six keys, two halves');
+
+function boardOf(id: string) {
+  const ready = READY_BOARDS.find((each) => each.id === id);
+  if (ready === undefined) throw new Error(`no board ${id}`);
+  return ready.madeFrom;
+}
+
+/** A thumb key that enters a layer is pressed on purpose: whatever is pressed inside makes it a hold, at once. */
+const thumbTiming = (word: string): Partial<Binding> =>
+  word.includes('⇩@')
+    ? { holdAfterMs: 180, holdBy: 'press-inside', quietBeforeMs: 0, againWithinMs: 200 }
+    : {};
+
+const LETTERS = `
+  q              w          e           r            t     y  u             i           o           p
+  a⇩ControlLeft  s⇩AltLeft  d⇩MetaLeft  f⇩ShiftLeft  g     h  j⇩ShiftRight  k⇩MetaRight l⇩AltRight  '⇩ControlRight
+  z              x          c           v            b     n  m             ,           .           /
+  Escape         Space⇩@moves           Tab          Backspace⇩@numbers     Enter⇩@signs            Delete`;
+
+const MOVES = `
+  ·            ·        ·         PrintScreen ScrollLock   Home            PageDown        PageUp          End             Insert
+  ControlLeft  AltLeft  MetaLeft  ShiftLeft   Pause        ArrowLeft       ArrowDown       ArrowUp         ArrowRight      ContextMenu
+  ·            ·        ·         ·           ·            ControlLeft+KeyZ ControlLeft+KeyX ControlLeft+KeyC ControlLeft+KeyV ControlLeft+KeyF
+  ·            ·                  ·                        ·               ·                               ·`;
+
+const SIGNS = `
+  ^  {  }  $  ~     #  [  ]  %  @
+  !  (  )  =  +     &  -  _  :  ;
+  ·  <  >  "  ·     *  |  \\  ·  ?
+  ·  ·     ·        ·  ·     ·`;
+
+const NUMBERS = `
+  *  7  8  9  -     ·  ·           ·          ·         ·
+  /  4  5  6  +     =  ShiftRight  MetaRight  AltRight  ControlRight
+  ,  1  2  3  .     ·  ·           ·          ·         ·
+  ·  ·     0        ·  ·           ·`;
+
+const PANEL = `
+  F12  F7  F8  F9  ·     ·                   BrightnessDown   BrightnessUp    ·               ·
+  F11  F4  F5  F6  ·     AudioVolumeMute     AudioVolumeDown  AudioVolumeUp   MediaPlayPause  ·
+  F10  F1  F2  F3  ·     MediaTrackPrevious  MediaTrackNext   MediaStop       ·               ·
+  ·    ·       ·         ·                   ·                ·`;
+
+/** The design that the page opens on. */
+export const beaconLog: Keymap = {
+  $schema: 'neutral-keymap.schema.json',
+  format: 'neutral-keymap',
+  version: 1,
+  name: 'Beacon log, 36 keys',
+  notes: '',
+  board,
+  hosts: [{ system: 'linux', layout: 'us', variant: '' }],
+  timing: {
+    holdAfterMs: 220,
+    holdBy: 'tap-inside',
+    quietBeforeMs: 120,
+    againWithinMs: 150,
+    sameHandTaps: true,
+  },
+  needs: {
+    lists: ['ascii', 'editing', 'function-keys', 'media', 'modifiers', 'shortcuts'],
+    own: [],
+    waived: [],
+  },
+  layers: [
+    { id: 'letters', name: 'Letters', places: drawnPlaces(board, LETTERS, thumbTiming) },
+    { id: 'moves', name: 'Moves', places: drawnPlaces(board, MOVES) },
+    { id: 'signs', name: 'Signs', places: drawnPlaces(board, SIGNS) },
+    { id: 'numbers', name: 'Numbers', places: drawnPlaces(board, NUMBERS) },
+    { id: 'panel', name: 'Panel', onWhile: ['moves', 'signs'], places: drawnPlaces(board, PANEL) },
+  ],
+  chords: [
+    {
+      id: 'undo-word',
+      name: 'Delete the word',
+      keys: ['R12', 'R13', 'R14'],
+      windowMs: 45,
+      layers: ['letters'],
+      quietBeforeMs: 100,
+      action: { do: 'key', code: 'Backspace', with: ['ControlLeft'] },
+    },
+    {
+      id: 'save',
+      name: 'Save the log',
+      keys: ['L12', 'L13', 'L14'],
+      windowMs: 50,
+      layers: ['letters'],
+      quietBeforeMs: 100,
+      action: { do: 'key', code: 'KeyS', with: ['ControlLeft'] },
+    },
+  ],
+};
