@@ -18,6 +18,11 @@ import type {
 /** A change of the timing fields: a value sets a field, null takes it away so that the next wider one holds. */
 export type TimingChange = { readonly [Field in keyof Timing]?: NonNullable<Timing[Field]> | null };
 
+/** A change of a chord: a value sets a field, null takes an optional one away. */
+export type ChordChange = Partial<Pick<Chord, 'keys' | 'windowMs' | 'action'>> & {
+  readonly [Field in 'name' | 'layers' | 'quietBeforeMs']?: NonNullable<Chord[Field]> | null;
+};
+
 /** A change of a keymap as plain data; `applyEdit` makes it. */
 export type Edit =
   | { readonly edit: 'rename-design'; readonly name: string }
@@ -35,7 +40,7 @@ export type Edit =
   | { readonly edit: 'delete-layer'; readonly layer: LayerId }
   | { readonly edit: 'set-on-while'; readonly layer: LayerId; readonly onWhile: readonly LayerId[] | null }
   | { readonly edit: 'add-chord'; readonly chord: Chord }
-  | { readonly edit: 'change-chord'; readonly chord: ChordId; readonly to: Partial<Omit<Chord, 'id'>> }
+  | { readonly edit: 'change-chord'; readonly chord: ChordId; readonly to: ChordChange }
   | { readonly edit: 'delete-chord'; readonly chord: ChordId }
   | { readonly edit: 'set-board'; readonly board: Board }
   | { readonly edit: 'delete-key'; readonly key: KeyId }

@@ -1,0 +1,64 @@
+import type { Result } from '../base/result.ts';
+import type { Edit, EditOutcome } from './edit.ts';
+import { bind, fillLayer, moveBinding, setBinding, swapBindings, unbind } from './edits/bindings.ts';
+import { deleteKey, setBoard } from './edits/board.ts';
+import { addChord, changeChord, deleteChord } from './edits/chords.ts';
+import { renameDesign, setHosts, setNeeds, setNotes } from './edits/design.ts';
+import { addLayer, deleteLayer, renameLayer, setOnWhile } from './edits/layers.ts';
+import { type Edited, type EditNamed, made } from './edits/outcome.ts';
+import { setBindingTiming, setTiming } from './edits/timing.ts';
+import type { Keymap } from './types.ts';
+
+type Makers = { readonly [Name in Edit['edit']]: (keymap: Keymap, edit: EditNamed<Name>) => Edited };
+
+const MAKERS: Makers = {
+  'rename-design': renameDesign,
+  'set-notes': setNotes,
+  bind,
+  unbind,
+  'set-binding': setBinding,
+  'move-binding': moveBinding,
+  'swap-bindings': swapBindings,
+  'set-binding-timing': setBindingTiming,
+  'set-timing': setTiming,
+  'fill-layer': fillLayer,
+  'add-layer': addLayer,
+  'rename-layer': renameLayer,
+  'delete-layer': deleteLayer,
+  'set-on-while': setOnWhile,
+  'add-chord': addChord,
+  'change-chord': changeChord,
+  'delete-chord': deleteChord,
+  'set-board': setBoard,
+  'delete-key': deleteKey,
+  'set-hosts': setHosts,
+  'set-needs': setNeeds,
+  several,
+};
+
+function make<Name extends Edit['edit']>(keymap: Keymap, edit: EditNamed<Name>): Edited {
+  const maker: (keymap: Keymap, edit: EditNamed<Name>) => Edited = MAKERS[edit.edit];
+  return maker(keymap, edit);
+}
+
+/** Makes edits one after another as one step; if one is refused, all are. */
+function several(keymap: Keymap, { title, edits }: EditNamed<'several'>): Edited {
+  let now = keymap;
+  const alongside: string[] = [];
+  for (const edit of edits) {
+    const step = make(now, edit);
+    if (!step.ok) return step;
+    now = step.value.keymap;
+    alongside.push(...step.value.alongside);
+  }
+  return made(now, title, alongside);
+}
+
+/**
+ * Makes an edit: the new keymap, the name of the step, and in sentences what was taken along. The keymap that is
+ * handed in stays as it is, and a valid one stays valid: what does not exist, or breaks a limit or a rule of the
+ * format, is refused with a sentence. An edit that changes nothing gives back the same object.
+ */
+export function applyEdit(keymap: Keymap, edit: Edit): Result<EditOutcome, string> {
+  return make(keymap, edit);
+}

@@ -1,0 +1,83 @@
+import { castDraft, type Draft, produce } from 'immer';
+import { hasKey } from '../lookup.ts';
+import type { Chord, ChordId, KeyId, Keymap } from '../types.ts';
+import { type Edited, type EditNamed, listWords, made, refused } from './outcome.ts';
+
+/** Puts another board under the design; bindings and chords that lose a key go, and are told. */
+export function setBoard(keymap: Keymap, { board }: EditNamed<'set-board'>): Edited {
+  const kept = new Set(board.keys.map(({ id }) => id));
+  const alongside: string[] = [];
+  const changed = new Set<ChordId>();
+  const next = produce(keymap, (draft) => {
+    draft.board = castDraft(board);
+    alongside.push(...dropBindings(draft, kept), ...dropFromChords(draft, kept, changed));
+  });
+  alongside.push(...alikeNow(next.chords ?? [], changed));
+  return made(next, `Change the board to ${board.name}`, alongside);
+}
+
+/** Deletes a key of the board with its bindings, and takes it out of chords. */
+export function deleteKey(keymap: Keymap, { key }: EditNamed<'delete-key'>): Edited {
+  if (!hasKey(keymap, key)) return refused(`The board has no key with the id ${JSON.stringify(key)}.`);
+  const left = keymap.board.keys.filter(({ id }) => id !== key);
+  if (left.length === 0) return refused('A board has one key at least.');
+  const { madeFrom, ...board } = keymap.board;
+  const put = setBoard(keymap, { edit: 'set-board', board: { ...board, keys: left } });
+  if (!put.ok) return put;
+  const apart = madeFrom ? ['The board can no longer be changed by its parameters.'] : [];
+  return made(put.value.keymap, `Delete key ${key}`, [...put.value.alongside, ...apart]);
+}
+
+function dropBindings(draft: Draft<Keymap>, kept: ReadonlySet<KeyId>): string[] {
+  let count = 0;
+  const lost = new Set<KeyId>();
+  for (const layer of draft.layers) {
+    for (const key of Object.keys(layer.places)) {
+      if (kept.has(key)) continue;
+      delete layer.places[key];
+      lost.add(key);
+      count += 1;
+    }
+  }
+  if (count === 0) return [];
+  return [`Took away ${count === 1 ? 'one binding' : `${count} bindings`} of ${listWords([...lost])}.`];
+}
+
+function dropFromChords(draft: Draft<Keymap>, kept: ReadonlySet<KeyId>, changed: Set<ChordId>): string[] {
+  const sentences: string[] = [];
+  if (!draft.chords) return sentences;
+  draft.chords = draft.chords.filter((chord) => {
+    const left = chord.keys.filter((key) => kept.has(key));
+    if (left.length === chord.keys.length) return true;
+    const lost = listWords(chord.keys.filter((key) => !kept.has(key)));
+    const words = `the chord ${chord.name ?? chord.id}`;
+    chord.keys = left;
+    if (left.length < 2) sentences.push(`Deleted ${words}, which lost ${lost}.`);
+    else sentences.push(`Took ${lost} out of ${words}.`);
+    changed.add(chord.id);
+    return left.length >= 2;
+  });
+  return sentences;
+}
+
+/** Tells of changed chords that now have the same keys as another one which is live on a layer with them. */
+function alikeNow(chords: readonly Chord[], changed: ReadonlySet<ChordId>): string[] {
+  const sentences: string[] = [];
+  chords.forEach((chord, index) => {
+    for (const other of chords.slice(0, index)) {
+      if (!changed.has(chord.id) && !changed.has(other.id)) continue;
+      if (!sameKeys(chord, other) || !meet(chord, other)) continue;
+      const names = `${other.name ?? other.id} and ${chord.name ?? chord.id}`;
+      sentences.push(`The chords ${names} have the same keys now: only the first of them comes.`);
+    }
+  });
+  return sentences;
+}
+
+function sameKeys(one: Chord, other: Chord): boolean {
+  return one.keys.length === other.keys.length && one.keys.every((key) => other.keys.includes(key));
+}
+
+function meet(one: Chord, other: Chord): boolean {
+  return !one.layers || !other.layers || one.layers.some((layer) => other.layers?.includes(layer));
+}
