@@ -39,11 +39,14 @@ function charAction(char: string, host: HostLayout): CompiledAction {
   return route === undefined ? action('emit', { types: true, without: [char] }) : typing(route, true);
 }
 
-/** A3, character by character (Unicode code points); those without a route are left out. */
+const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** A3. A character is what it is in a `char` action: one grapheme cluster in NFC. Those without a route are left out. */
 function textAction(text: string, host: HostLayout): CompiledAction {
   const onPress: number[] = [];
   const without: string[] = [];
-  for (const char of text) {
+  for (const { segment } of graphemes.segment(text)) {
+    const char = segment.normalize('NFC');
     const route = host.routesOf(char)[0];
     if (route === undefined) without.push(char);
     else onPress.push(...route.flatMap(pressedAndReleased));

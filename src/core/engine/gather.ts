@@ -15,13 +15,16 @@ export class Gather {
   private readonly layers: LayerState;
   private readonly settle: Settle;
   private readonly explain: Explainer | null;
-  /** What waits, in order: subject × 2, plus 1 for an up. */
-  private readonly what: number[] = [];
-  private readonly times: number[] = [];
+  /** What waits, in order: subject × 2, plus 1 for an up. Room for a down and an up of every key. */
+  private readonly what: Int32Array;
+  private readonly times: Float64Array;
+  private count = 0;
   private readonly waits: Uint8Array;
   private downs = 0;
   private t0 = 0;
+  /** The first `possibleCount` of these; the list itself never shrinks, so that it is not made anew for each press. */
   private readonly possible: CompiledChord[] = [];
+  private possibleCount = 0;
   private whole: CompiledChord | null = null;
   private lastDown = -Infinity;
   /** Per key, the chord whose firing it belongs to until its own up (rule G8). */
@@ -34,6 +37,8 @@ export class Gather {
     this.layers = layers;
     this.settle = settle;
     this.explain = explain;
+    this.what = new Int32Array(2 * compiled.keyIds.length);
+    this.times = new Float64Array(2 * compiled.keyIds.length);
     this.waits = new Uint8Array(compiled.keyIds.length);
     this.firingOf = new Int32Array(compiled.keyIds.length).fill(FREE);
     this.cameUp = new Uint8Array(compiled.chords.length);
@@ -77,62 +82,70 @@ export class Gather {
     const { chordsAt, keyIds } = this.compiled;
     const chords = chordsAt[highestLayer(this.layers.on) * keyIds.length + key];
     if (chords === undefined || chords.length === 0) return false;
-    this.possible.length = 0;
+    let count = 0;
     for (const chord of chords)
-      if (chord.quietBeforeMs === 0 || t >= this.lastDown + chord.quietBeforeMs) this.possible.push(chord);
+      if (chord.quietBeforeMs === 0 || t >= this.lastDown + chord.quietBeforeMs)
+        this.possible[count++] = chord;
+    this.possibleCount = count;
     this.t0 = t;
-    return this.possible.length > 0;
+    return count > 0;
   }
 
   /** Keeps those possible chords that one more key fits. None: `possible` is of no more use, a flush follows. */
   private narrow(key: number, t: number): boolean {
     let kept = 0;
-    for (const chord of this.possible)
-      if (chord.has[key] === 1 && t <= this.t0 + chord.windowMs) this.possible[kept++] = chord;
-    this.possible.length = kept;
+    for (let at = 0; at < this.possibleCount; at++) {
+      const chord = this.possible[at];
+      if (chord?.has[key] === 1 && t <= this.t0 + chord.windowMs) this.possible[kept++] = chord;
+    }
+    this.possibleCount = kept;
     return kept > 0;
   }
 
   /** The key waits; then G3. All possible chords contain all waiting downs, so sizes tell them apart. */
   private wait(key: number, t: number, rule: string, now: number): void {
-    this.what.push(key << 1);
-    this.times.push(t);
+    this.put(key << 1, t);
     this.waits[key] = 1;
     this.downs++;
     this.whole = null;
     let longest = -1;
-    for (const chord of this.possible) {
+    for (let at = 0; at < this.possibleCount; at++) {
+      const chord = this.possible[at];
+      if (chord === undefined) continue;
       if (chord.size > this.downs) longest = Math.max(longest, chord.windowMs);
       else if (this.whole === null) this.whole = chord;
     }
     this.due = this.t0 + longest;
-    if (this.explain !== null) this.explain.waiting(key, rule, this.possible, now);
+    if (this.explain !== null) this.explainWait(this.explain, key, rule, now);
     if (longest < 0) this.flush('G3', now);
   }
 
   private passUp(subject: Subject, t: number, now: number): void {
     if (this.downs > 0) {
-      this.what.push((subject << 1) | 1);
-      this.times.push(t);
+      this.put((subject << 1) | 1, t);
       return;
     }
     this.settle.pass(subject, true, t);
     this.settle.work(now);
   }
 
+  private put(item: number, t: number): void {
+    this.what[this.count] = item;
+    this.times[this.count++] = t;
+  }
+
   /** G7, G8: a firing, where a chord is whole, takes the place of the waiting downs. */
   private flush(rule: string, now: number): void {
     const { whole, what, times } = this;
     if (whole !== null) this.fire(whole, rule, now);
-    for (let at = 0; at < what.length; at++) {
+    for (let at = 0; at < this.count; at++) {
       const item = what[at] ?? 0;
       const isUp = (item & 1) === 1;
       if (!isUp) this.waits[item >> 1] = 0;
       if (isUp || whole === null) this.settle.pass(item >> 1, isUp, times[at] ?? 0);
       else this.firingOf[item >> 1] = whole.index;
     }
-    what.length = 0;
-    times.length = 0;
+    this.count = 0;
     this.downs = 0;
     this.whole = null;
     this.due = Infinity;
@@ -145,8 +158,12 @@ export class Gather {
     this.settle.pass(this.compiled.keyIds.length + chord.index, false, this.t0);
   }
 
+  private explainWait(explain: Explainer, key: number, rule: string, now: number): void {
+    explain.waiting(key, rule, this.possible.slice(0, this.possibleCount), now);
+  }
+
   private lastWaitingDown(): number {
-    const at = this.what.findLastIndex((item) => (item & 1) === 0);
+    const at = this.what.subarray(0, this.count).findLastIndex((item) => (item & 1) === 0);
     return this.times[at] ?? this.t0;
   }
 }
