@@ -1,0 +1,68 @@
+import { parseArgs } from 'node:util';
+import { factsOf } from '../../core/findings/facts.ts';
+import type { Finding } from '../../core/findings/find.ts';
+import { findAll } from '../../core/findings/find-all.ts';
+import type { Keymap } from '../../core/keymap/types.ts';
+import type { NeedRoute } from '../../core/routes/types.ts';
+import { type NeedReport, needReports, needTable } from '../need-report.ts';
+import { needsToCheck } from '../needs-to-check.ts';
+import { openDesign } from '../open-design.ts';
+import { answered, type Outcome, refused } from '../outcome.ts';
+import { plainTable, shown } from '../plain-table.ts';
+
+/**
+ * `check FILE [--needs NAME_OR_FILE]… [--json] [--host LAYOUT]`: findings and needs of a design. Without --needs: the
+ * document's own needs, or `ascii` where it has none. Exit code 1 where something is broken or missing.
+ */
+export function checkCommand(args: readonly string[]): Outcome {
+  const { values, positionals } = parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: {
+      needs: { type: 'string', multiple: true, default: [] },
+      json: { type: 'boolean', default: false },
+      host: { type: 'string' },
+    },
+  });
+  const [file, ...more] = positionals;
+  if (file === undefined || more.length > 0) return refused('check wants one design.');
+  const design = openDesign(file, values.host);
+  if (!design.ok) return refused(design.problem);
+  const { keymap, host } = design.value;
+  const asked = needsToCheck(keymap, values.needs);
+  if (!asked.ok) return refused(asked.problem);
+  const facts = factsOf(keymap, host, asked.value);
+  const findings = findAll(facts);
+  const reports = needReports(keymap, facts.needs);
+  const well =
+    findings.every(({ severity }) => severity !== 'broken') && reports.every((each) => each.reachable);
+  const output = values.json
+    ? JSON.stringify({ findings: findings.map(plainFinding), needs: reports })
+    : checkText(keymap, findings, facts.needs, reports);
+  return answered(output, well ? 0 : 1);
+}
+
+function plainFinding({ rule, severity, message, subjects, data }: Finding): object {
+  return { rule, severity, message, ...subjects, data };
+}
+
+function checkText(
+  keymap: Keymap,
+  findings: readonly Finding[],
+  needs: readonly NeedRoute[],
+  reports: readonly NeedReport[],
+): string {
+  const missing = reports.filter(({ reachable }) => !reachable).length;
+  const clumsy = reports.filter((report) => report.clumsy).length;
+  return [
+    shown(keymap.name),
+    `Findings: ${findings.length}`,
+    ...(findings.length === 0 ? [] : [findingTable(findings)]),
+    `Needs: ${reports.length - missing} of ${reports.length} reached, ${missing} missing, ${clumsy} clumsy`,
+    ...(reports.length === 0 ? [] : [needTable(needs, reports)]),
+  ].join('\n\n');
+}
+
+function findingTable(findings: readonly Finding[]): string {
+  return plainTable(findings.map(({ severity, rule, message }) => [severity, rule, message]));
+}

@@ -1,0 +1,16 @@
+/** What the command line can do, for `help` and after a mistake. */
+export const USAGE = `usage: npm run -s handful -- COMMAND …
+
+  check FILE [--needs NAME_OR_FILE]… [--json] [--host LAYOUT]
+      findings, and how each need is typed; without --needs the design's own needs, or ascii where it has none
+  route FILE NEED… [--json] [--host LAYOUT]
+      how something is typed: a character, key:CODE or shortcut:Modifier+CODE
+  play FILE EVENTS.json… [--json] [--host LAYOUT]
+      what streams of presses [{ "t", "key", "type" }, …] come to; one line of JSON a stream with --json
+  worksheet FILE [--as md|csv] [--host LAYOUT]
+      every layer, key and chord with W3C codes and HID usages, for entering the design elsewhere by hand
+
+  FILE is a neutral keymap. A need list is a built-in name, or a file with one need a line or { "name", "needs" }.
+  LAYOUT is an XKB layout and variant, such as de or "us mac", instead of the design's first host.
+  Exit codes: 0 all well, 1 something is broken or missing, 2 the input could not be read (the reason is on stderr).
+  In CSV a cell that begins with = + - or @ has an apostrophe before it, so that no spreadsheet takes it for a formula.`;
