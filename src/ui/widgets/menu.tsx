@@ -77,7 +77,7 @@ function MenuList({ items, close }: { readonly items: readonly MenuItem[]; reado
   const moved = (event: KeyboardEvent) => {
     if (event.key === 'Tab') return close();
     const all = buttons();
-    const now = all.findIndex((button) => button === document.activeElement);
+    const now = all.findIndex((button) => button.contains(document.activeElement));
     const next = itemAfterKey(
       event.key,
       all.map((button) => button.dataset.label ?? ''),
@@ -88,7 +88,7 @@ function MenuList({ items, close }: { readonly items: readonly MenuItem[]; reado
     all[next]?.focus();
   };
   return (
-    <div ref={list} role="presentation" className={styles.list} onKeyDown={moved}>
+    <div ref={list} role="presentation" className={styles.list}>
       {items.map((item, index) =>
         item === 'line' ? (
           // biome-ignore lint/suspicious/noArrayIndexKey: lines have no identity but their place
@@ -103,6 +103,7 @@ function MenuList({ items, close }: { readonly items: readonly MenuItem[]; reado
             data-tone={item.tone}
             disabled={item.disabled}
             className={styles.item}
+            onKeyDown={moved}
             onClick={() => {
               close();
               item.onSelect();

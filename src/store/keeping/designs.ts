@@ -1,0 +1,257 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { applyEdit } from '../../core/keymap/apply-edit.ts';
+import type { Keymap } from '../../core/keymap/types.ts';
+import { useBench } from '../bench.ts';
+import { copyName } from './copy-name.ts';
+import { Saver, type Saving, type Timer } from './saver.ts';
+import type { Damage, KeptDesign, Shelf } from './shelf.ts';
+import type { GuardEvents, TabGuard } from './tab-guard.ts';
+
+/** A kept design that could not be opened. */
+export interface DamagedDesign extends Damage {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface DesignsState {
+  readonly status: 'opening' | 'ready';
+  readonly designs: readonly KeptDesign[];
+  readonly saving: Saving;
+  /** Another tab holds the design that is open here. */
+  readonly heldElsewhere: boolean;
+  readonly damaged: DamagedDesign | null;
+  /** False where the browser keeps nothing beyond this visit. */
+  readonly keeps: boolean;
+}
+
+export interface DesignsActions {
+  /** Opens the design that this tab, else any tab, had open last; on the very first visit the demonstration. */
+  start(): Promise<void>;
+  openDesign(id: string): Promise<void>;
+  /** Keeps a document beside the others under an id of its own, and opens it. */
+  addDesign(keymap: Keymap): Promise<void>;
+  duplicate(id: string): Promise<void>;
+  rename(id: string, name: string): Promise<void>;
+  remove(id: string): Promise<void>;
+  /** Makes this tab the one that writes the open design. */
+  takeOver(): Promise<void>;
+  /** Keeps what this tab shows as a design of its own. */
+  openCopy(): Promise<void>;
+  /** Writes at once what is waiting. */
+  flush(): Promise<void>;
+  closeDamaged(): void;
+}
+
+/** What the keeping of designs is made of; time, chance and the other tabs are handed in. */
+export interface DesignsParts {
+  readonly shelf: Shelf;
+  readonly keeps: Promise<boolean>;
+  readonly guard: (
+    events: GuardEvents,
+  ) => Pick<TabGuard, 'show' | 'takeOver' | 'heldElsewhere' | 'tellListChanged'>;
+  readonly timer: Timer;
+  readonly now: () => number;
+  readonly newId: () => string;
+  readonly firstDesign: () => Promise<Keymap>;
+  /** Which design this tab had open before it was loaded again. */
+  readonly tabMemory: { read(): string | null; write(id: string): void };
+}
+
+export type DesignsStore = StoreApi<DesignsState & DesignsActions>;
+
+/** Ties the bench to the shelf: what is edited there is written here, and nowhere while another tab holds it. */
+export function makeDesigns(parts: DesignsParts): DesignsStore {
+  const keeper = new Keeper(parts);
+  return keeper.store;
+}
+
+class Keeper {
+  readonly store: DesignsStore;
+  readonly #parts: DesignsParts;
+  readonly #saver: Saver;
+  readonly #guard: ReturnType<DesignsParts['guard']>;
+
+  constructor(parts: DesignsParts) {
+    this.#parts = parts;
+    this.#saver = new Saver(
+      (id, keymap) => this.#write(id, keymap),
+      (saving) => this.store.setState({ saving }),
+      parts.timer,
+    );
+    this.#guard = parts.guard({
+      givingUp: (id) => this.#giveUp(id),
+      lost: (id) => this.#lose(id),
+      gained: (id) => void this.#gain(id),
+      listChanged: () => void this.#list(),
+    });
+    this.store = createStore<DesignsState & DesignsActions>()(() => ({
+      status: 'opening',
+      designs: [],
+      saving: { state: 'saved' },
+      heldElsewhere: false,
+      damaged: null,
+      keeps: true,
+      start: () => this.#start(),
+      openDesign: (id) => this.#openKept(id).then(() => {}),
+      addDesign: (keymap) => this.#add(keymap),
+      duplicate: (id) => this.#duplicate(id),
+      rename: (id, name) => this.#rename(id, name),
+      remove: (id) => this.#remove(id),
+      takeOver: () => this.#takeOver(),
+      openCopy: () => this.#openCopy(),
+      flush: () => this.#saver.flush(),
+      closeDamaged: () => this.store.setState({ damaged: null }),
+    }));
+    useBench.subscribe((state, before) => {
+      const edited = state.keymap !== before.keymap && state.designId === before.designId;
+      if (edited && !state.readOnly) this.#saver.changed(state.designId, state.keymap);
+    });
+  }
+
+  async #start(): Promise<void> {
+    const { shelf, tabMemory } = this.#parts;
+    await this.#list();
+    const wanted = [tabMemory.read(), await shelf.lastOpen()].filter((id) => id !== null);
+    const kept = this.store.getState().designs.map((design) => design.id);
+    const candidates = new Set([...wanted.filter((id) => kept.includes(id)), ...kept]);
+    if (!(await this.#openFirst(candidates))) await this.#add(await this.#parts.firstDesign());
+    this.store.setState({ status: 'ready', keeps: await this.#parts.keeps });
+  }
+
+  /** Opens the first of the designs that can be read; the first that cannot stays as `damaged`, to be told. */
+  async #openFirst(ids: Iterable<string>): Promise<boolean> {
+    let damaged: DamagedDesign | null = null;
+    let opened = false;
+    for (const id of ids) {
+      opened = await this.#openKept(id);
+      if (opened) break;
+      damaged ??= this.store.getState().damaged;
+    }
+    this.store.setState({ damaged });
+    return opened;
+  }
+
+  async #openKept(id: string): Promise<boolean> {
+    await this.#saver.flush();
+    const checked = await this.#parts.shelf.read(id);
+    if (!checked.ok) {
+      const name = this.store.getState().designs.find((design) => design.id === id)?.name ?? id;
+      this.store.setState({ damaged: { id, name, ...checked.problem } });
+      return false;
+    }
+    const held = await this.#guard.show(id);
+    // Read once more now that nobody else can write it: the other tab may just have saved and closed.
+    const read = await this.#parts.shelf.read(id);
+    this.#show(id, read.ok ? read.value : checked.value, held);
+    await this.#remember(id);
+    return true;
+  }
+
+  #show(id: string, keymap: Keymap, held: boolean): void {
+    useBench.getState().open(id, keymap);
+    useBench.getState().setReadOnly(!held);
+    this.store.setState({ heldElsewhere: !held });
+  }
+
+  async #remember(id: string): Promise<void> {
+    this.#parts.tabMemory.write(id);
+    await this.#parts.shelf.setLastOpen(id);
+  }
+
+  async #add(keymap: Keymap): Promise<void> {
+    await this.#saver.flush();
+    const id = this.#parts.newId();
+    const held = await this.#guard.show(id);
+    this.#show(id, keymap, held);
+    this.#saver.changed(id, keymap);
+    await this.#saver.flush();
+    await this.#remember(id);
+  }
+
+  async #duplicate(id: string): Promise<void> {
+    await this.#saver.flush();
+    const read = await this.#parts.shelf.read(id);
+    if (read.ok) await this.#add(this.#copyOf(read.value));
+    else this.store.setState({ damaged: { id, name: id, ...read.problem } });
+  }
+
+  async #openCopy(): Promise<void> {
+    await this.#add(this.#copyOf(useBench.getState().keymap));
+  }
+
+  #copyOf(keymap: Keymap): Keymap {
+    const taken = this.store.getState().designs.map((design) => design.name);
+    return { ...keymap, name: copyName(keymap.name, taken) };
+  }
+
+  async #rename(id: string, name: string): Promise<void> {
+    const bench = useBench.getState();
+    if (bench.designId === id) return bench.edit({ edit: 'rename-design', name });
+    if (await this.#refusedElsewhere(id)) return;
+    const read = await this.#parts.shelf.read(id);
+    if (!read.ok) return;
+    const renamed = applyEdit(read.value, { edit: 'rename-design', name });
+    if (renamed.ok) await this.#write(id, renamed.value.keymap);
+    else bench.notify({ tone: 'refused', text: renamed.problem, canUndo: false });
+  }
+
+  async #remove(id: string): Promise<void> {
+    if (await this.#refusedElsewhere(id)) return;
+    this.#saver.forget(id);
+    await this.#saver.flush();
+    await this.#parts.shelf.remove(id);
+    await this.#list();
+    this.#guard.tellListChanged();
+    if (useBench.getState().designId !== id) return;
+    const others = this.store.getState().designs.map((design) => design.id);
+    if (!(await this.#openFirst(others))) await this.#add(await this.#parts.firstDesign());
+  }
+
+  async #refusedElsewhere(id: string): Promise<boolean> {
+    const elsewhere = await this.#guard.heldElsewhere(id);
+    if (elsewhere) {
+      const text = 'This design is open in another tab. Change it there, or close it there first.';
+      useBench.getState().notify({ tone: 'refused', text, canUndo: false });
+    }
+    return elsewhere;
+  }
+
+  async #takeOver(): Promise<void> {
+    const id = useBench.getState().designId;
+    await this.#guard.takeOver(id);
+    await this.#gain(id);
+  }
+
+  async #gain(id: string): Promise<void> {
+    if (useBench.getState().designId !== id) return;
+    const read = await this.#parts.shelf.read(id);
+    this.#show(id, read.ok ? read.value : useBench.getState().keymap, true);
+  }
+
+  async #giveUp(id: string): Promise<void> {
+    this.#stopWriting(id);
+    await this.#saver.flush();
+  }
+
+  #lose(id: string): void {
+    this.#saver.forget(id);
+    this.#stopWriting(id);
+  }
+
+  #stopWriting(id: string): void {
+    if (useBench.getState().designId !== id) return;
+    useBench.getState().setReadOnly(true);
+    this.store.setState({ heldElsewhere: true });
+  }
+
+  async #write(id: string, keymap: Keymap): Promise<void> {
+    await this.#parts.shelf.write(id, keymap, this.#parts.now());
+    const before = this.store.getState().designs.find((design) => design.id === id);
+    await this.#list();
+    if (before?.name !== keymap.name) this.#guard.tellListChanged();
+  }
+
+  async #list(): Promise<void> {
+    this.store.setState({ designs: await this.#parts.shelf.list() });
+  }
+}

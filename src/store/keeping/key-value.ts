@@ -1,0 +1,61 @@
+import { createStore, del, get, keys, set } from 'idb-keyval';
+
+/** A place that keeps values by name; IndexedDB in the page, a map in tests. Everything may fail with a reason. */
+export interface KeyValue {
+  get(name: string): Promise<unknown>;
+  set(name: string, value: unknown): Promise<void>;
+  del(name: string): Promise<void>;
+  names(): Promise<readonly string[]>;
+}
+
+/**
+ * IndexedDB where it can be used, else the page's memory: some browsers refuse it in private windows. `keeps`
+ * says which of the two it is.
+ */
+export function indexedDbOrMemory(): { readonly values: KeyValue; readonly keeps: Promise<boolean> } {
+  const disk = (async () => {
+    const values = indexedDbKeyValue();
+    await values.names();
+    return values;
+  })();
+  const chosen: Promise<KeyValue> = disk.catch(() => memoryKeyValue());
+  const values: KeyValue = {
+    get: async (name) => (await chosen).get(name),
+    set: async (name, value) => (await chosen).set(name, value),
+    del: async (name) => (await chosen).del(name),
+    names: async () => (await chosen).names(),
+  };
+  return {
+    values,
+    keeps: disk.then(
+      () => true,
+      () => false,
+    ),
+  };
+}
+
+/** The browser's own IndexedDB, in a database of this page's own. */
+function indexedDbKeyValue(): KeyValue {
+  const store = createStore('handful', 'designs');
+  return {
+    get: (name) => get(name, store),
+    set: (name, value) => set(name, value, store),
+    del: (name) => del(name, store),
+    names: async () => (await keys(store)).filter((name) => typeof name === 'string'),
+  };
+}
+
+/** Keeps values for as long as the page is open: for a browser that refuses IndexedDB. */
+export function memoryKeyValue(): KeyValue {
+  const values = new Map<string, unknown>();
+  return {
+    get: async (name) => structuredClone(values.get(name)),
+    set: async (name, value) => {
+      values.set(name, structuredClone(value));
+    },
+    del: async (name) => {
+      values.delete(name);
+    },
+    names: async () => [...values.keys()],
+  };
+}

@@ -1,0 +1,45 @@
+import { useStore } from 'zustand';
+import { loadFirstDesign } from '../demo-designs.ts';
+import { type DesignsActions, type DesignsState, makeDesigns } from './designs.ts';
+import { indexedDbOrMemory } from './key-value.ts';
+import { pageTimer } from './saver.ts';
+import { Shelf } from './shelf.ts';
+import { TabGuard } from './tab-guard.ts';
+
+const TAB_MEMORY = 'handful open design';
+
+const { values, keeps } = indexedDbOrMemory();
+
+/** The page's own keeping of designs. */
+export const designs = makeDesigns({
+  shelf: new Shelf(values),
+  keeps,
+  guard: (events) => new TabGuard(events),
+  timer: pageTimer,
+  now: () => Date.now(),
+  newId: () => crypto.randomUUID(),
+  firstDesign: loadFirstDesign,
+  tabMemory: {
+    read: () => sessionStorage.getItem(TAB_MEMORY),
+    write: (id) => sessionStorage.setItem(TAB_MEMORY, id),
+  },
+});
+
+/** Reads from the keeping of designs, drawn again when what is read changes. */
+export function useDesigns<Part>(select: (state: DesignsState & DesignsActions) => Part): Part {
+  return useStore(designs, select);
+}
+
+/** Writes what is waiting whenever the page may be about to end: a hidden page can be closed without a word. */
+export function saveBeforeLeaving(page: Window): () => void {
+  const save = () => void designs.getState().flush();
+  const hidden = () => {
+    if (page.document.visibilityState === 'hidden') save();
+  };
+  page.addEventListener('pagehide', save);
+  page.document.addEventListener('visibilitychange', hidden);
+  return () => {
+    page.removeEventListener('pagehide', save);
+    page.document.removeEventListener('visibilitychange', hidden);
+  };
+}
