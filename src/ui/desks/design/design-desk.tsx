@@ -1,0 +1,103 @@
+import {
+  DndContext,
+  type DragEndEvent,
+  DragOverlay,
+  type DragStartEvent,
+  getClientRect,
+  MouseSensor,
+  pointerWithin,
+  TouchSensor,
+  useSensor,
+  useSensors,
+} from '@dnd-kit/core';
+import { useState } from 'react';
+import { useAnalysis } from '../../../store/analysis.ts';
+import { useBench } from '../../../store/bench.ts';
+import type { Carried, Target } from '../../../store/bench-state.ts';
+import { BoardView } from '../../board/board-view.tsx';
+import { DeskFrame } from '../../widgets/desk-frame.tsx';
+import styles from './design-desk.module.css';
+import { FindingsPanel } from './findings/findings-panel.tsx';
+import { LayerStack } from './layers/layer-stack.tsx';
+import { NeedsPanel } from './needs/needs-panel.tsx';
+import { SelectionBar } from './selection/selection-bar.tsx';
+
+/** Drop targets are measured as they are drawn: the SVG's own transforms would be taken off otherwise. */
+const MEASURING = { droppable: { measure: (element: HTMLElement) => getClientRect(element) } };
+
+/** A press that hardly moves is a click; a finger must rest first, so that it can still scroll. */
+const MOUSE = { activationConstraint: { distance: 5 } };
+const TOUCH = { activationConstraint: { delay: 180, tolerance: 8 } };
+
+/** Dragging is for pointers; the keyboard's way is to pick up with Enter and put down with Enter. */
+const NO_DRAG_BY_KEYS = {
+  draggable: 'Press Enter to pick this up, then Enter on a key of the board to put it down.',
+};
+
+/** The design desk: needs, board with layers, findings. */
+export function DesignDesk() {
+  const [dragged, setDragged] = useState<Carried | null>(null);
+  const putDown = useBench((bench) => bench.putDown);
+  const sensors = useSensors(useSensor(MouseSensor, MOUSE), useSensor(TouchSensor, TOUCH));
+  const ended = (event: DragEndEvent) => {
+    setDragged(null);
+    const what = carriedOf(event.active.data.current);
+    const target = targetOf(event.over?.data.current);
+    if (what !== null && target !== null) putDown(target, what);
+  };
+  return (
+    <DndContext
+      sensors={sensors}
+      measuring={MEASURING}
+      collisionDetection={pointerWithin}
+      accessibility={{ screenReaderInstructions: NO_DRAG_BY_KEYS }}
+      onDragStart={(event: DragStartEvent) => setDragged(carriedOf(event.active.data.current))}
+      onDragCancel={() => setDragged(null)}
+      onDragEnd={ended}
+    >
+      <DeskFrame
+        left={<NeedsPanel />}
+        leftLabel="Needs"
+        leftBadge={<MissingCount />}
+        main={
+          <div className={styles.main}>
+            <div className={styles.board}>
+              <BoardView />
+            </div>
+            <SelectionBar />
+            <LayerStack />
+          </div>
+        }
+        right={<FindingsPanel />}
+        rightLabel="Findings"
+        rightBadge={<FindingCount />}
+      />
+      <DragOverlay dropAnimation={null}>
+        {dragged === null ? null : <span className={styles.dragged}>{dragged.label}</span>}
+      </DragOverlay>
+    </DndContext>
+  );
+}
+
+function MissingCount() {
+  const { needs } = useAnalysis();
+  const missing = needs.filter(({ route }) => route === null).length;
+  return missing === 0 ? null : `${missing} missing`;
+}
+
+function FindingCount() {
+  const { findings } = useAnalysis();
+  return findings.length === 0 ? null : findings.length;
+}
+
+type Data = Readonly<Record<string, unknown>> | undefined;
+
+/** What a draggable carries in its data; null if it is none of this desk's. */
+function carriedOf(data: Data): Carried | null {
+  return data !== undefined && 'carry' in data ? (data as unknown as Carried) : null;
+}
+
+/** The key and side of a drop target; null if it is none of the board's. */
+function targetOf(data: Data): Target | null {
+  return data !== undefined && 'key' in data && 'side' in data ? (data as unknown as Target) : null;
+}

@@ -1,0 +1,48 @@
+import type { Finding, Severity } from '../../../../core/findings/find.ts';
+import { useBench } from '../../../../store/bench.ts';
+import { Button } from '../../../widgets/button.tsx';
+import { litByFinding } from '../route-lit.ts';
+import styles from './findings.module.css';
+
+const SIGNS: Readonly<Record<Severity, string>> = { broken: '■', risky: '▲', note: '●' };
+
+/** One finding: what is wrong in a sentence, where it is, and what would settle it. */
+export function FindingCard({ finding }: { readonly finding: Finding }) {
+  const edit = useBench((bench) => bench.edit);
+  const light = useBench((bench) => bench.light);
+  const showLayer = useBench((bench) => bench.showLayer);
+  const shown = useBench((bench) => bench.lit?.why === finding.message);
+  const { keys, layers, chords } = finding.subjects;
+  const somewhere = keys.length + chords.length + layers.length > 0;
+  const show = () => {
+    if (shown) return light(null);
+    const layer = layers[0];
+    if (layer !== undefined) showLayer(layer);
+    light(litByFinding(finding));
+  };
+  return (
+    <li className={styles.card} data-severity={finding.severity} data-rule={finding.rule}>
+      <span className={styles.sign} aria-hidden="true">
+        {SIGNS[finding.severity]}
+      </span>
+      <div className={styles.words}>
+        <p>{finding.message}</p>
+        <div className={styles.buttons}>
+          {somewhere && (
+            <Button tone="quiet" aria-pressed={shown} onClick={show}>
+              Show
+            </Button>
+          )}
+          {finding.mends.map((mend) => (
+            <Button
+              key={mend.title}
+              onClick={() => edit({ edit: 'several', title: mend.title, edits: mend.edits })}
+            >
+              {mend.title}
+            </Button>
+          ))}
+        </div>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,65 @@
+import type { Finding, Severity } from '../../../../core/findings/find.ts';
+import { useAnalysis } from '../../../../store/analysis.ts';
+import { Disclosure } from '../../../widgets/disclosure.tsx';
+import { FindingCard } from './finding-card.tsx';
+import styles from './findings.module.css';
+
+const HEADINGS: Readonly<Record<Severity, string>> = {
+  broken: 'Broken',
+  risky: 'Risky',
+  note: 'Worth knowing',
+};
+const SEVERITIES: readonly Severity[] = ['broken', 'risky', 'note'];
+
+/** What the validator has to say, sorted by harm. */
+export function FindingsPanel() {
+  const { findings } = useAnalysis();
+  if (findings.length === 0) {
+    return (
+      <p className={styles.none}>
+        Nothing stands against this design: every need is reached, and no binding or chord is at odds with
+        another.
+      </p>
+    );
+  }
+  return (
+    <div className={styles.panel}>
+      {SEVERITIES.map((severity) => (
+        <FindingGroup
+          key={severity}
+          severity={severity}
+          findings={findings.filter((finding) => finding.severity === severity)}
+        />
+      ))}
+    </div>
+  );
+}
+
+function FindingGroup({
+  severity,
+  findings,
+}: {
+  readonly severity: Severity;
+  readonly findings: readonly Finding[];
+}) {
+  if (findings.length === 0) return null;
+  return (
+    <Disclosure
+      title={HEADINGS[severity]}
+      startOpen={severity !== 'note'}
+      badge={<span className={styles.number}>{findings.length}</span>}
+    >
+      <ul className={styles.list}>
+        {findings.map((finding) => (
+          <FindingCard key={findingKey(finding)} finding={finding} />
+        ))}
+      </ul>
+    </Disclosure>
+  );
+}
+
+/** A finding has no id; what it is about and says makes it this one and keeps its card in place while others come and go. */
+function findingKey(finding: Finding): string {
+  const { keys, layers, chords } = finding.subjects;
+  return [finding.rule, finding.messageId, finding.message, ...keys, ...layers, ...chords].join('\u0000');
+}

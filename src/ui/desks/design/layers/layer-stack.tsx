@@ -1,0 +1,64 @@
+import { useState } from 'react';
+import { freshId } from '../../../../core/keymap/fresh-id.ts';
+import { LIMITS } from '../../../../core/keymap/limits.ts';
+import { useAnalysis } from '../../../../store/analysis.ts';
+import { useBench } from '../../../../store/bench.ts';
+import { Button } from '../../../widgets/button.tsx';
+import { FillDialog } from '../fill/fill-dialog.tsx';
+import { TimingDialog } from '../timing/timing-dialog.tsx';
+import { entryWords } from './entry-words.ts';
+import { LayerDialog } from './layer-dialog.tsx';
+import { LayerSheet } from './layer-sheet.tsx';
+import styles from './layers.module.css';
+
+type Open = 'fill' | 'timing' | 'layer' | null;
+
+/** The layers as sheets of a stack, the highest on top as it lies; each says how one gets in. */
+export function LayerStack() {
+  const keymap = useBench((bench) => bench.keymap);
+  const frontLayer = useBench((bench) => bench.frontLayer);
+  const edit = useBench((bench) => bench.edit);
+  const showLayer = useBench((bench) => bench.showLayer);
+  const { facts } = useAnalysis();
+  const [open, setOpen] = useState<Open>(null);
+  const close = () => setOpen(null);
+  const addLayer = () => {
+    const id = freshId('layer', new Set(keymap.layers.map((layer) => layer.id)));
+    edit({ edit: 'add-layer', layer: { id, name: `Layer ${keymap.layers.length}`, places: {} } });
+    showLayer(id);
+    setOpen('layer');
+  };
+  return (
+    <section className={styles.stack} aria-label="Layers">
+      <div className={styles.bar}>
+        <h2>Layers</h2>
+        <Button tone="quiet" onClick={() => setOpen('fill')}>
+          Fill…
+        </Button>
+        <Button tone="quiet" onClick={() => setOpen('timing')}>
+          Timing…
+        </Button>
+        <Button tone="quiet" disabled={keymap.layers.length >= LIMITS.layers} onClick={addLayer}>
+          Add a layer
+        </Button>
+      </div>
+      <ol className={styles.sheets}>
+        {keymap.layers
+          .map((layer, number) => (
+            <LayerSheet
+              key={layer.id}
+              layer={layer}
+              number={number}
+              inFront={layer.id === frontLayer}
+              entry={entryWords(facts, layer.id)}
+              onChange={() => setOpen('layer')}
+            />
+          ))
+          .reverse()}
+      </ol>
+      {open === 'fill' && <FillDialog onClose={close} />}
+      {open === 'timing' && <TimingDialog onClose={close} />}
+      {open === 'layer' && <LayerDialog onClose={close} />}
+    </section>
+  );
+}

@@ -1,0 +1,94 @@
+import { useDeferredValue, useMemo, useState } from 'react';
+import { useAnalysis } from '../../../../store/analysis.ts';
+import { useBench } from '../../../../store/bench.ts';
+import { Badge } from '../../../widgets/badge.tsx';
+import { Button } from '../../../widgets/button.tsx';
+import { Disclosure } from '../../../widgets/disclosure.tsx';
+import { SearchField } from '../../../widgets/text-field.tsx';
+import { NeedChips } from './need-chips.tsx';
+import { NeedDetail } from './need-detail.tsx';
+import { groupNeeds } from './need-groups.ts';
+import { countByStatus, type NeedRow, type NeedStatus, needRows, searchNeeds } from './need-rows.ts';
+import { useNeedSources } from './need-sources.ts';
+import { NeedsDialog } from './needs-dialog.tsx';
+import styles from './needs-panel.module.css';
+import { layerEntries, MODIFIER_ENTRIES } from './palette.ts';
+import { PaletteChips } from './palette-chips.tsx';
+
+const STATUSES: readonly NeedStatus[] = ['missing', 'clumsy', 'reached'];
+
+/** All that this typist must produce: what is missing, clumsy or reached, to be searched and put on keys. */
+export function NeedsPanel() {
+  const keymap = useBench((bench) => bench.keymap);
+  const { needs } = useAnalysis();
+  const sources = useNeedSources();
+  const [query, setQuery] = useState('');
+  const [only, setOnly] = useState<NeedStatus | null>(null);
+  const [looked, setLooked] = useState<NeedRow | null>(null);
+  const [choosing, setChoosing] = useState(false);
+  const deferredQuery = useDeferredValue(query);
+  const rows = useMemo(() => needRows(needs), [needs]);
+  const counts = useMemo(() => countByStatus(rows), [rows]);
+  const groups = useMemo(() => {
+    const found = searchNeeds(rows, deferredQuery).filter((row) => only === null || row.status === only);
+    return groupNeeds(found, sources);
+  }, [rows, deferredQuery, only, sources]);
+  const entries = useMemo(() => layerEntries(keymap), [keymap]);
+  return (
+    <div className={styles.panel}>
+      <div className={styles.head}>
+        <SearchField label="Search needs" value={query} onChange={setQuery} />
+        <div className={styles.counts}>
+          {STATUSES.map((status) => (
+            <button
+              key={status}
+              type="button"
+              className={styles.count}
+              data-status={status}
+              aria-pressed={only === status}
+              onClick={() => setOnly(only === status ? null : status)}
+            >
+              <b>{counts[status]}</b> {status}
+            </button>
+          ))}
+        </div>
+      </div>
+      <div className={styles.lists}>
+        {groups.map((group) => (
+          <Disclosure
+            key={group.name}
+            title={group.title}
+            startOpen
+            badge={group.missing > 0 ? <Badge tone="broken">{group.missing} missing</Badge> : undefined}
+          >
+            <NeedChips group={group} onLook={setLooked} />
+          </Disclosure>
+        ))}
+        {groups.length === 0 && <p className={styles.empty}>{emptyWords(rows.length, query)}</p>}
+        {query === '' && only === null && (
+          <>
+            {entries.length > 0 && (
+              <Disclosure title="Layer keys" startOpen>
+                <PaletteChips label="Layer keys" entries={entries} />
+              </Disclosure>
+            )}
+            <Disclosure title="Modifiers, latches, blank">
+              <PaletteChips label="Modifiers, latches, blank" entries={MODIFIER_ENTRIES} />
+            </Disclosure>
+          </>
+        )}
+        <Button onClick={() => setChoosing(true)} className={styles.choose}>
+          Choose what you type…
+        </Button>
+      </div>
+      <NeedDetail row={looked} />
+      {choosing && <NeedsDialog onClose={() => setChoosing(false)} />}
+    </div>
+  );
+}
+
+function emptyWords(total: number, query: string): string {
+  if (total === 0)
+    return 'Nothing is asked of this design yet. Choose what you type, and it is checked at once.';
+  return query === '' ? 'None.' : `No need matches “${query}”. It can be added under “Choose what you type”.`;
+}
