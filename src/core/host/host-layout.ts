@@ -32,8 +32,10 @@ export interface HostLayout {
   /** What a dead key makes of the character typed next; undefined where the pair composes to nothing. */
   compose(dead: readonly string[], next: string): string | undefined;
   /**
-   * All stroke sequences that type a character with Caps off, fewest strokes first, then fewest modifiers, then in
-   * the order of the key table. Empty where the layout has no way to type it.
+   * All stroke sequences that type a character with Caps off, fewest strokes first; then those on keys that every board
+   * has before those on IntlBackslash, IntlRo, IntlYen and the number pad; then fewest modifiers; then in
+   * the order of `TYPING_CODES`. Empty where the layout has no way to type it. Shift is written as ShiftLeft; either
+   * serves. No stroke holds a modifier that changes nothing. "\n" is Enter, "\t" is Tab.
    */
   routesOf(char: string): readonly (readonly Stroke[])[];
 }
