@@ -1,5 +1,6 @@
 import { useSyncExternalStore } from 'react';
 import { fail, ok, type Result } from '../core/base/result.ts';
+import { type ComposeTable, readComposeTable } from '../core/host/compose.ts';
 import { hostFromTable } from '../core/host/host-from-table.ts';
 import type { HostLayout } from '../core/host/host-layout.ts';
 import { readHostTable } from '../core/host/host-table.ts';
@@ -29,6 +30,7 @@ export class HostCache {
   readonly #fetchTable: FetchTable;
   readonly #known = new Map<string, KnownHost>([['us', { host: usHost, state: 'ready' }]]);
   readonly #listeners = new Set<() => void>();
+  #compose: Promise<ComposeTable> | null = null;
 
   constructor(fetchTable: FetchTable = pageFetch) {
     this.#fetchTable = fetchTable;
@@ -51,6 +53,20 @@ export class HostCache {
     return () => this.#listeners.delete(changed);
   };
 
+  /** A host once it is loaded; `us` where it cannot be. */
+  whenLoaded(wanted: Pick<Host, 'layout' | 'variant'>): Promise<HostLayout> {
+    return new Promise((resolve) => {
+      const look = () => {
+        const { host, state } = this.known(wanted);
+        if (state === 'loading') return;
+        stop();
+        resolve(host);
+      };
+      const stop = this.subscribe(look);
+      look();
+    });
+  }
+
   async #load(name: string): Promise<void> {
     const read = await this.#tableOf(name);
     this.#known.set(
@@ -61,11 +77,23 @@ export class HostCache {
   }
 
   async #tableOf(name: string): Promise<Result<HostLayout, string>> {
+    this.#compose ??= this.#composeTable();
     try {
-      const table = readHostTable(await this.#fetchTable(`./hosts/${name}.json`));
-      return table.ok ? ok(hostFromTable(table.value)) : table;
+      const [json, compose] = await Promise.all([this.#fetchTable(`./hosts/${name}.json`), this.#compose]);
+      const table = readHostTable(json);
+      return table.ok ? ok(hostFromTable(table.value, compose)) : table;
     } catch (error) {
       return fail(String(error));
+    }
+  }
+
+  /** One table for all hosts; without it dead keys still compose as Unicode says. */
+  async #composeTable(): Promise<ComposeTable> {
+    try {
+      const read = readComposeTable(await this.#fetchTable('./hosts/compose.json'));
+      return read.ok ? read.value : {};
+    } catch {
+      return {};
     }
   }
 }
@@ -76,6 +104,36 @@ function tableName({ layout, variant }: Pick<Host, 'layout' | 'variant'>): strin
 }
 
 const cache = new HostCache();
+
+/** Loads a host layout; `us` where there is none by that name. */
+export function loadHost(wanted: Pick<Host, 'layout' | 'variant'>): Promise<HostLayout> {
+  return cache.whenLoaded(wanted);
+}
+
+/** A host layout that can be chosen: XKB's names and title. */
+export interface OfferedHost {
+  readonly layout: string;
+  readonly variant: string;
+  readonly title: string;
+}
+
+const US: OfferedHost = { layout: 'us', variant: '', title: 'English (US)' };
+
+/** The host layouts that come with the page, in the order of its list; `us` alone where the list cannot be had. */
+export async function loadOfferedHosts(fetchTable: FetchTable = pageFetch): Promise<readonly OfferedHost[]> {
+  try {
+    const list = await fetchTable('./hosts/index.json');
+    const hosts = Array.isArray(list) ? list.filter(isOffered) : [];
+    return hosts.length === 0 ? [US] : hosts;
+  } catch {
+    return [US];
+  }
+}
+
+function isOffered(value: unknown): value is OfferedHost {
+  const named = value as Partial<Record<keyof OfferedHost, unknown>> | null;
+  return [named?.layout, named?.variant, named?.title].every((part) => typeof part === 'string');
+}
 
 /** The layout that a design's characters are typed for: its first host's. */
 export function useHost(keymap: Keymap): KnownHost {

@@ -1,6 +1,7 @@
 import { fail, type Result } from '../../core/base/result.ts';
 import { LIMITS } from '../../core/keymap/limits.ts';
-import { type ReadProblem, readKeymap } from '../../core/keymap/read.ts';
+import type { ReadProblem } from '../../core/keymap/problem.ts';
+import { readKeymap } from '../../core/keymap/read.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
 
 /** Why nothing was imported, and from where it was to come. */

@@ -1,6 +1,6 @@
-import * as z from 'zod/mini';
 import { fail, ok, type Result } from '../../core/base/result.ts';
-import { checkKeymap, type ReadProblem } from '../../core/keymap/read.ts';
+import type { ReadProblem } from '../../core/keymap/problem.ts';
+import { checkKeymap } from '../../core/keymap/read.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
 import type { KeyValue } from './key-value.ts';
 
@@ -22,8 +22,10 @@ const RECORD = 'design:';
 const INDEX = 'index';
 const LAST_OPEN = 'last-open';
 
-const indexSchema = z.array(z.object({ id: z.string(), name: z.string(), changedAt: z.number() }));
-const recordSchema = z.object({ changedAt: z.number(), keymap: z.unknown() });
+interface StoredRecord {
+  readonly changedAt: number;
+  readonly keymap: unknown;
+}
 
 /**
  * The kept designs. A record is written before the index that lists it, so that a crash between the two leaves
@@ -50,20 +52,19 @@ export class Shelf {
   /** Reads a kept design as strictly as a file; what is broken is told and left as it is. */
   async read(id: string): Promise<Result<Keymap, Damage>> {
     const stored = await this.#values.get(RECORD + id);
-    const record = recordSchema.safeParse(stored);
-    if (!record.success) {
+    if (!isRecord(stored)) {
       const sentence =
         stored === undefined
           ? 'This design is no longer kept here.'
           : 'What is stored under this design is no record of a design.';
       return fail({ sentence, problems: [], stored });
     }
-    const read = checkKeymap(record.data.keymap);
+    const read = checkKeymap(stored.keymap);
     if (read.ok) return ok(read.value);
     return fail({
       sentence: 'What is stored of this design cannot be read as a keymap.',
       problems: read.problem,
-      stored: record.data.keymap,
+      stored: stored.keymap,
     });
   }
 
@@ -93,21 +94,43 @@ export class Shelf {
   }
 
   async #index(): Promise<readonly KeptDesign[]> {
-    const index = indexSchema.safeParse(await this.#values.get(INDEX));
-    return index.success ? index.data : [];
+    const index = await this.#values.get(INDEX);
+    return Array.isArray(index) ? index.filter(isEntry) : [];
   }
 
   async #entryOf(id: string): Promise<KeptDesign> {
-    const stored = recordSchema.safeParse(await this.#values.get(RECORD + id));
-    const named = z.object({ name: z.string() }).safeParse(stored.data?.keymap);
+    const stored = await this.#values.get(RECORD + id);
+    const record = isRecord(stored) ? stored : { changedAt: 0, keymap: null };
+    const name = isObject(record.keymap) && 'name' in record.keymap ? record.keymap.name : null;
     return {
       id,
-      name: named.success ? named.data.name : 'A design that cannot be read',
-      changedAt: stored.data?.changedAt ?? 0,
+      name: typeof name === 'string' ? name : 'A design that cannot be read',
+      changedAt: record.changedAt,
     };
   }
 }
 
+function isObject(value: unknown): value is object {
+  return typeof value === 'object' && value !== null;
+}
+
+function isRecord(value: unknown): value is StoredRecord {
+  return isObject(value) && 'keymap' in value && 'changedAt' in value && typeof value.changedAt === 'number';
+}
+
+function isEntry(value: unknown): value is KeptDesign {
+  return (
+    isObject(value) &&
+    'id' in value &&
+    typeof value.id === 'string' &&
+    'name' in value &&
+    typeof value.name === 'string' &&
+    'changedAt' in value &&
+    typeof value.changedAt === 'number'
+  );
+}
+
+/** By code units: the order must not depend on the browser's language. */
 function compare(one: string, other: string): number {
   return one < other ? -1 : one > other ? 1 : 0;
 }
