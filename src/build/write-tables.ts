@@ -4,7 +4,7 @@
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { composeTable, readComposeFile } from './tables/compose-file.ts';
+import { readComposeFile } from './tables/compose-file.ts';
 import { hostTable } from './tables/host-tables.ts';
 import { KeysymTable } from './tables/keysyms.ts';
 import { LAYOUTS } from './tables/layouts.ts';
@@ -19,18 +19,16 @@ function missingSource(): string | null {
 
 function writeHosts(): void {
   const keysyms = new KeysymTable();
+  const compose = readComposeFile(readFileSync(COMPOSE_FILE, 'utf8'));
   mkdirSync('public/hosts', { recursive: true });
   const index = LAYOUTS.map(({ layout, variant, languages }) => {
-    const table = hostTable(layout, variant, keysyms);
+    const table = hostTable(layout, variant, compose, keysyms);
     const file = `${[layout, variant].filter((part) => part !== '').join('-')}.json`;
     writeFileSync(`public/hosts/${file}`, `${JSON.stringify(table)}\n`);
     if (file === 'us.json') writeUsModule(JSON.stringify(table, null, 2));
-    const usesDead = Object.values(table.keys).some((row) => row.some((text) => text.startsWith('dead_')));
-    return { layout, variant, title: table.title, file, languages, dead: usesDead };
+    return { layout, variant, title: table.title, file, languages };
   });
   writeFileSync('public/hosts/index.json', `${JSON.stringify(index, null, 1)}\n`);
-  const compose = composeTable(readComposeFile(readFileSync(COMPOSE_FILE, 'utf8')), keysyms);
-  writeFileSync('public/hosts/compose.json', `${JSON.stringify(compose)}\n`);
 }
 
 function writeUsModule(json: string): void {

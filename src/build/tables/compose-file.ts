@@ -20,19 +20,23 @@ export function readComposeFile(text: string): readonly ComposeSequence[] {
 }
 
 /**
- * The table of two and three strokes, less what Unicode's canonical composition gives anyway. Later lines of the
- * file override earlier ones, as in libX11.
+ * The sequences of two and three strokes whose every part is among the outputs of a layout, less what Unicode's
+ * canonical composition gives anyway. A later line of the file overrides an earlier one, as in libX11.
  */
-export function composeTable(sequences: readonly ComposeSequence[], keysyms: KeysymTable): ComposeTable {
+export function composeTable(
+  sequences: readonly ComposeSequence[],
+  outputs: ReadonlySet<string>,
+  keysyms: KeysymTable,
+): ComposeTable {
   const table: Record<string, Record<string, string>> = {};
   for (const { names, result } of sequences) {
+    if (names.length > 3) continue;
     const keys = names.map((name) => keysyms.outputOf(name));
-    const next = keys.pop() ?? '';
-    const isShort = keys.length <= 2 && next !== '' && keys.every((key) => key.startsWith('dead_'));
-    if (!isShort || canonicalCompose(keys, next) === result) continue;
-    const row = table[keys.join(' ')] ?? {};
-    row[next] = result;
-    table[keys.join(' ')] = row;
+    const next = keys.at(-1) ?? '';
+    const dead = keys.slice(0, -1);
+    const isOurs = keys.every((key) => outputs.has(key)) && dead.every((key) => key.startsWith('dead_'));
+    if (!isOurs || canonicalCompose(dead, next) === result) continue;
+    table[dead.join(' ')] = { ...table[dead.join(' ')], [next]: result };
   }
   return table;
 }

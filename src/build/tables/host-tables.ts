@@ -3,6 +3,7 @@ import type { HostTable } from '../../core/host/host-table.ts';
 import { KEY_NUMBERS } from '../../core/host/key-codes.ts';
 import { TYPING_CODES } from '../../core/host/typing-codes.ts';
 import { type Code, MODIFIERS, type Modifier } from '../../core/keymap/codes.ts';
+import { type ComposeSequence, composeTable } from './compose-file.ts';
 import type { KeysymTable } from './keysyms.ts';
 import { readXkbKeymap, type XkbKey, type XkbKeymap } from './xkb-keymap.ts';
 import { symbolAt } from './xkb-level.ts';
@@ -57,7 +58,12 @@ function rowOf(
 }
 
 /** Compiles one XKB layout into a host table. Throws where this XKB does not have the layout. */
-export function hostTable(layout: string, variant: string, keysyms: KeysymTable): HostTable {
+export function hostTable(
+  layout: string,
+  variant: string,
+  compose: readonly ComposeSequence[],
+  keysyms: KeysymTable,
+): HostTable {
   const args = ['compile-keymap', '--layout', layout, '--variant', variant];
   const text = execFileSync('xkbcli', args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
   const keymap = readXkbKeymap(text);
@@ -68,5 +74,17 @@ export function hostTable(layout: string, variant: string, keysyms: KeysymTable)
     const row = key === undefined ? null : rowOf(key, keymap, level3, keysyms);
     if (row !== null) keys[code] = row;
   }
-  return { layout, variant, title: keymap.title, level3, keys };
+  const outputs = new Set(
+    Object.values(keys)
+      .flat()
+      .filter((text) => text !== ''),
+  );
+  return {
+    layout,
+    variant,
+    title: keymap.title,
+    level3,
+    keys,
+    compose: composeTable(compose, outputs, keysyms),
+  };
 }

@@ -1,20 +1,5 @@
-import * as z from 'zod/mini';
-import { fail, ok, type Result } from '../base/result.ts';
-
 /** Sequences of dead keys (joined by a space), and what each makes of the character or dead key that comes next. */
 export type ComposeTable = Readonly<Record<string, Readonly<Record<string, string>>>>;
-
-/** The shape of a compose table as it lies in a file. */
-const composeTableSchema = z.record(
-  z.string().check(z.regex(/^dead_\w+(?: dead_\w+)?$/)),
-  z.record(z.string(), z.string().check(z.minLength(1), z.maxLength(8))),
-);
-
-/** Checks a compose table that came from outside. */
-export function readComposeTable(json: unknown): Result<ComposeTable, string> {
-  const read = composeTableSchema.safeParse(json);
-  return read.success ? ok(read.data) : fail('not a table of dead-key sequences');
-}
 
 /** The combining mark that each dead key stands for (X11 keysym names, Unicode combining marks). */
 const MARKS: Readonly<Record<string, string>> = {

@@ -1,5 +1,5 @@
 import { CODES, type Code, type Modifier } from '../keymap/codes.ts';
-import { type ComposeTable, composeWith } from './compose.ts';
+import { composeWith } from './compose.ts';
 import type { HostLayout, HostOutput, Level, Stroke } from './host-layout.ts';
 import type { HostTable } from './host-table.ts';
 import { routeFinder } from './stroke-routes.ts';
@@ -50,19 +50,16 @@ function strokesByOutput(table: HostTable): ReadonlyMap<string, readonly Stroke[
   return strokes;
 }
 
-/**
- * A host layout from its table and, where it has dead keys, the compose table. Without the latter, dead keys compose
- * as Unicode's canonical composition says. What is looked up often is looked up once.
- */
-export function hostFromTable(table: HostTable, composeTable: ComposeTable = {}): HostLayout {
+/** A host layout from its table. What is looked up often is worked out once, at the first call. */
+export function hostFromTable(table: HostTable): HostLayout {
   const outputs = new Map(rowsOf(table).map(([code, row]) => [code, row.map(outputFrom)] as const));
-  const compose = (dead: readonly string[], next: string) => composeWith(composeTable, dead, next);
+  const compose = (dead: readonly string[], next: string) => composeWith(table.compose, dead, next);
   return {
     layout: table.layout,
     variant: table.variant,
     level3: table.level3,
     outputOf: (code, level) => outputs.get(code)?.[combinationOf(level)] ?? NOTHING,
     compose,
-    routesOf: routeFinder(() => strokesByOutput(table), composeTable),
+    routesOf: routeFinder(() => strokesByOutput(table), table.compose),
   };
 }

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { fail, ok, type Result } from '../base/result.ts';
 import { CODES, type Code, MODIFIERS } from '../keymap/codes.ts';
+import type { ComposeTable } from './compose.ts';
 
 /**
  * The combinations of a table row, in its order: plain, Shift, level 3, Shift and level 3, and the same four with
@@ -20,6 +21,10 @@ export const hostTableSchema = z.strictObject({
   title: z.string(),
   level3: z.nullable(z.enum(MODIFIERS)),
   keys: z.partialRecord(z.enum(CODES), outputs),
+  compose: z.record(
+    z.string().check(z.regex(/^dead_\w+(?: dead_\w+)?$/)),
+    z.record(z.string(), z.string().check(z.minLength(1), z.maxLength(8))),
+  ),
 });
 
 /** How a computer reads the keys, as generated from XKB. Keys without any character are left out. */
@@ -32,6 +37,8 @@ export interface HostTable {
   readonly level3: (typeof MODIFIERS)[number] | null;
   /** Eight outputs a key, in the order that `COMBINATIONS` states. */
   readonly keys: Readonly<Partial<Record<Code, readonly string[]>>>;
+  /** What the layout's dead keys make of its characters, where Unicode's canonical composition does not say so itself. */
+  readonly compose: ComposeTable;
 }
 
 /** Checks a table that came from outside. The problem is a sentence with the path of the first fault. */

@@ -64,4 +64,5 @@ export const usTable: HostTable = {
     NumpadComma: ['.', '.', '', '', '.', '.', '', ''],
     NumpadEqual: ['=', '=', '', '', '=', '=', '', ''],
   },
+  compose: {},
 };
