@@ -1,0 +1,139 @@
+import { useDndContext } from '@dnd-kit/core';
+import { type FocusEvent, useMemo, useRef, useState } from 'react';
+import { useBench } from '../../store/bench.ts';
+import { useHost } from '../../store/hosts.ts';
+import styles from './board.module.css';
+import { BoardKey } from './board-key.tsx';
+import { type BoardScene, boardScene, keptScene } from './board-scene.ts';
+import { ChordOutline, ChordTagDrawing } from './chord-drawing.tsx';
+import { keyLights } from './key-lights.ts';
+import { SelectionBar } from './selection-bar.tsx';
+import { tabStopOf } from './tab-stop.ts';
+import { useBoardCommands } from './use-board-commands.ts';
+import { useBoardGestures } from './use-board-gestures.ts';
+import { useCamera } from './use-camera.ts';
+import { ZoomButtons } from './zoom-buttons.tsx';
+
+/** The board of the open design, to be looked at and worked on. Fills what it is put into. */
+export function Board() {
+  const svg = useRef<SVGSVGElement>(null);
+  const [spoken, say] = useState('');
+  const scene = useBoardScene();
+  const camera = useCamera(svg, scene.frame);
+  const { lasso, handlers } = useBoardGestures(svg, scene, camera);
+  const commands = useBoardCommands(svg, { opening: () => {}, say });
+  const carried = useBench((bench) => bench.carried);
+  const isTaking = useDndContext().active !== null || carried !== null;
+  const { x, y, width, height } = camera.frame;
+  const name = useBench((bench) => bench.keymap.board.name);
+
+  const focused = (event: FocusEvent<SVGSVGElement>) => {
+    const id = event.target.getAttribute('data-key');
+    const key = scene.keys.find((each) => each.id === id);
+    if (key === undefined) return;
+    useBench.getState().focusKey(key.id);
+    camera.show(key);
+  };
+
+  return (
+    <div className={styles.frame}>
+      {/* biome-ignore lint/a11y/useSemanticElements: a drawing is no fieldset */}
+      <svg
+        ref={svg}
+        className={styles.svg}
+        viewBox={`${x} ${y} ${width} ${height}`}
+        data-zoomed={camera.zoomed}
+        data-taking={isTaking}
+        role="group"
+        aria-label={`Board: ${name}`}
+        onFocus={focused}
+        {...handlers}
+        {...commands}
+      >
+        <BoardKeys scene={scene} />
+        <BoardChords scene={scene} />
+        {lasso !== null && <rect className={styles.lasso} {...lasso} />}
+      </svg>
+      {carried !== null && (
+        <p className={styles.hint}>
+          {carried.label}: press a key to put it down. Enter puts it on the tap, Shift and Enter on the hold,
+          Escape drops it.
+        </p>
+      )}
+      <ZoomButtons camera={camera} />
+      <SelectionBar />
+      <output className={styles.spoken}>{spoken}</output>
+    </div>
+  );
+}
+
+/** The scene of the open design; parts that did not change stay the very same. */
+function useBoardScene(): BoardScene {
+  const keymap = useBench((bench) => bench.keymap);
+  const frontLayer = useBench((bench) => bench.frontLayer);
+  const { host } = useHost(keymap);
+  const before = useRef<BoardScene | null>(null);
+  return useMemo(() => {
+    before.current = keptScene(before.current, boardScene({ keymap, frontLayer, host }));
+    return before.current;
+  }, [keymap, frontLayer, host]);
+}
+
+function BoardKeys({ scene }: { readonly scene: BoardScene }) {
+  const board = useBench((bench) => bench.keymap.board);
+  const frontLayer = useBench((bench) => bench.frontLayer);
+  const focusedKey = useBench((bench) => bench.focusedKey);
+  const selected = useBench((bench) => bench.selectedKeys);
+  const openCard = useBench((bench) => bench.openCard);
+  const carried = useBench((bench) => bench.carried);
+  const lit = useBench((bench) => bench.lit);
+  const lights = useMemo(() => keyLights(lit), [lit]);
+  const tabStop = tabStopOf(board, focusedKey);
+  const isInHand = (key: string) =>
+    carried?.carry === 'binding' && carried.from.key === key && carried.from.layer === frontLayer;
+  return (
+    <g role="listbox" aria-multiselectable="true" aria-label="Keys">
+      {scene.keys.map((key) => (
+        <BoardKey
+          key={key.id}
+          scene={key}
+          board={board}
+          frontLayer={frontLayer}
+          tabStop={key.id === tabStop}
+          selected={selected.includes(key.id)}
+          open={openCard?.card === 'key' && openCard.key === key.id}
+          light={lights.get(key.id) ?? null}
+          inHand={isInHand(key.id)}
+        />
+      ))}
+    </g>
+  );
+}
+
+function BoardChords({ scene }: { readonly scene: BoardScene }) {
+  const lit = useBench((bench) => bench.lit);
+  const openCard = useBench((bench) => bench.openCard);
+  const isLit = (id: string) =>
+    lit?.chords.includes(id) === true || (openCard?.card === 'chord' && openCard.chord === id);
+  const firstTag = scene.chords.find(({ tag }) => tag !== null)?.id;
+  return (
+    <>
+      {scene.chords.map((chord) => (
+        <ChordOutline key={chord.id} scene={chord} lit={isLit(chord.id)} />
+      ))}
+      <g>
+        {scene.chords.map((chord) =>
+          chord.tag === null ? null : (
+            <ChordTagDrawing
+              key={chord.id}
+              scene={chord}
+              tag={chord.tag}
+              lit={isLit(chord.id)}
+              tabStop={chord.id === firstTag}
+            />
+          ),
+        )}
+      </g>
+    </>
+  );
+}

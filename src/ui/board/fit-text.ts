@@ -1,0 +1,74 @@
+/** A legend laid out for a space: its lines and their size, mm; together they never exceed the space. */
+export interface FittedText {
+  readonly lines: readonly string[];
+  readonly size: number;
+}
+
+/** The space that a legend may take, mm. */
+export interface TextSpace {
+  readonly width: number;
+  readonly height: number;
+  /** The size of a legend that has room to spare. */
+  readonly most: number;
+  /** Below this a legend is cut short rather than made smaller. */
+  readonly least: number;
+}
+
+/** From line to line and from cap to foot, in sizes. */
+export const LINE = 1.08;
+
+const NARROW = /[\sijltfrI.,:;'’|!()[\]{}\-“”]/u;
+const WIDE =
+  /[mwMWO@%&—…+=<>~]|\p{Extended_Pictographic}|[\u1100-\u11ff\u2e80-\ua4cf\uac00-\ud7af\uf900-\ufaff\uff00-\uff60]/u;
+const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** The characters of a text as a person counts them. */
+export function graphemes(text: string): readonly string[] {
+  return [...segmenter.segment(text)].map(({ segment }) => segment);
+}
+
+/** How wide a text may get at size 1, on the broad side for the system fonts; held against a browser's measure. */
+export function textWidth(text: string): number {
+  return graphemes(text).reduce((sum, char) => sum + charWidth(char), 0);
+}
+
+function charWidth(char: string): number {
+  if (WIDE.test(char)) return 1.02;
+  if (NARROW.test(char)) return 0.46;
+  return /^\p{Lu}/u.test(char) ? 0.8 : 0.66;
+}
+
+/**
+ * The largest layout of a legend that fits: on one line, or broken at a space into two where that makes it larger;
+ * what does not fit at the least size loses its end to an ellipsis.
+ */
+export function fitText(text: string, space: TextSpace): FittedText {
+  const layouts = [[text], ...breaks(text)].map((lines) => ({ lines, size: sizeOf(lines, space) }));
+  const best = layouts.reduce((one, other) => (other.size > one.size * 1.15 ? other : one));
+  if (best.size >= space.least) return best;
+  return { lines: [cutShort(text, space.width / space.least)], size: space.least };
+}
+
+function breaks(text: string): string[][] {
+  const words = text.split(' ');
+  return words
+    .slice(1)
+    .map((_, index) => [words.slice(0, index + 1).join(' '), words.slice(index + 1).join(' ')]);
+}
+
+function sizeOf(lines: readonly string[], space: TextSpace): number {
+  const widest = Math.max(...lines.map(textWidth), 0.01);
+  return Math.min(space.most, space.width / widest, space.height / (lines.length * LINE));
+}
+
+function cutShort(text: string, width: number): string {
+  if (textWidth(text) <= width) return text;
+  const kept: string[] = [];
+  let left = width - textWidth('…');
+  for (const char of graphemes(text)) {
+    left -= charWidth(char);
+    if (left < 0) break;
+    kept.push(char);
+  }
+  return `${kept.join('').trimEnd()}…`;
+}

@@ -1,0 +1,28 @@
+import { IconButton } from '../widgets/button.tsx';
+import styles from './board.module.css';
+import type { CameraHandle } from './use-camera.ts';
+
+/** In, out, and the whole board. */
+export function ZoomButtons({ camera }: { readonly camera: CameraHandle }) {
+  return (
+    <div className={styles.zoom}>
+      <IconButton label="Zoom out" tone="plain" onClick={camera.zoomOut}>
+        <Sign path="M4 8h8" />
+      </IconButton>
+      <IconButton label="Zoom in" tone="plain" onClick={camera.zoomIn}>
+        <Sign path="M4 8h8M8 4v8" />
+      </IconButton>
+      <IconButton label="Show the whole board" tone="plain" disabled={!camera.zoomed} onClick={camera.fit}>
+        <Sign path="M3 6V3h3M10 3h3v3M13 10v3h-3M6 13H3v-3" />
+      </IconButton>
+    </div>
+  );
+}
+
+function Sign({ path }: { readonly path: string }) {
+  return (
+    <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">
+      <path d={path} fill="none" stroke="currentColor" strokeWidth="1.5" strokeLinecap="round" />
+    </svg>
+  );
+}
