@@ -1,0 +1,70 @@
+import { keyName } from '../board/key-name.ts';
+import { layerWords } from '../keymap/action-words.ts';
+import { isModifier } from '../keymap/codes.ts';
+import type { Action, BoardKey } from '../keymap/types.ts';
+import type { Facts } from './facts.ts';
+import type { Mend } from './find.ts';
+import { bindingAt, has } from './layer-grid.ts';
+
+/** A key of the base layer that has room for something held, and on which side. */
+interface HoldPlace {
+  readonly key: BoardKey;
+  readonly side: 'tap' | 'hold';
+}
+
+/**
+ * Where the base layer has room for something that is held: a free key, thumb keys first, else a thumb key that only
+ * types, whose hold it becomes. Keys of chords are left alone, and those for which `mayUse` says no.
+ */
+export function holdPlace(
+  facts: Facts,
+  mayUse: (key: number) => boolean,
+  thumbsOnly: boolean,
+): HoldPlace | null {
+  const inChords = new Set(facts.chords.flatMap((chord) => chord.keys));
+  const keys = facts.keymap.board.keys.flatMap((key, number) =>
+    !inChords.has(number) && mayUse(number) ? [{ key, number }] : [],
+  );
+  const thumbs = keys.filter(({ key }) => key.finger === 'thumb');
+  const others = thumbsOnly ? [] : keys.filter(({ key }) => key.finger !== 'thumb');
+  const free = [...thumbs, ...others].find(({ number }) => !has(facts.grid.bound[number] ?? 0, 0));
+  if (free !== undefined) return { key: free.key, side: 'tap' };
+  const typing = thumbs.find(({ number }) => onlyTypes(facts, number));
+  return typing === undefined ? null : { key: typing.key, side: 'hold' };
+}
+
+function onlyTypes({ grid }: Facts, key: number): boolean {
+  const binding = bindingAt(grid, key, 0);
+  if (binding?.tap === undefined || binding.hold !== undefined) return false;
+  return binding.tap.do === 'char' || (binding.tap.do === 'key' && !isModifier(binding.tap.code));
+}
+
+/** The mend that binds an action where `holdPlace` found room on the base layer. */
+export function bindHeld({ keymap }: Facts, place: HoldPlace, action: Action, words: string): Mend {
+  const layer = keymap.layers[0]?.id ?? '';
+  const name = keyName(keymap.board, place.key.id);
+  const how = place.side === 'hold' ? 'while it is held' : 'as the only thing it does';
+  return {
+    title: `Let ${name} give ${words} ${how}`,
+    edits: [{ edit: 'bind', place: { layer, key: place.key.id }, side: place.side, action }],
+  };
+}
+
+/**
+ * The mend that lets a key of the base layer hold a layer nobody can enter; null where none has room, or where opening
+ * the layer would open more than itself (it holds, latches or locks others, or others come on with it).
+ */
+export function enterMend(facts: Facts, layer: number): Mend | null {
+  const { keymap, grid, chords, reach } = facts;
+  const id = keymap.layers[layer]?.id;
+  if (id === undefined || layer === 0) return null;
+  const opensMore =
+    reach.entries.some((entry) => entry.layer === layer || has(entry.chord?.live ?? 0, layer)) ||
+    keymap.layers.some((other) => other.onWhile?.includes(id) === true);
+  if (opensMore) return null;
+  const liveHere = new Set(chords.filter((chord) => has(chord.live, layer)).flatMap((chord) => chord.keys));
+  const place = holdPlace(facts, (key) => !has(grid.bound[key] ?? 0, layer) && !liveHere.has(key), false);
+  if (place === null) return null;
+  const action: Action = { do: 'layer', layer: id, mode: 'while-held' };
+  return bindHeld(facts, place, action, layerWords(keymap, id));
+}

@@ -1,0 +1,47 @@
+import type { Action } from '../keymap/types.ts';
+import { keyAt, type LayerGrid } from './layer-grid.ts';
+import type { ResolvedChord } from './resolved-chord.ts';
+
+/** A place or a chord that turns a layer on. */
+export interface EntryPoint {
+  readonly id: number;
+  /** Numbers of the keys that are pressed for it. */
+  readonly keys: readonly number[];
+  /** The layer whose binding it is; -1 for a chord. */
+  readonly layer: number;
+  readonly chord: ResolvedChord | null;
+  /** The layer it turns on. */
+  readonly target: number;
+  readonly mode: 'while-held' | 'latch' | 'lock';
+}
+
+/** Every place and chord that turns a layer on, places first, in document order; layers that do not exist are left out. */
+export function entryPoints(grid: LayerGrid, chords: readonly ResolvedChord[]): readonly EntryPoint[] {
+  const found: EntryPoint[] = [];
+  const add = (action: Action | undefined, at: Pick<EntryPoint, 'keys' | 'layer' | 'chord'>): void => {
+    if (action?.do !== 'layer') return;
+    const target = grid.layerNumber.get(action.layer);
+    if (target !== undefined && target > 0)
+      found.push({ id: found.length, ...at, target, mode: action.mode });
+  };
+  grid.keymap.layers.forEach((layer, number) => {
+    for (const [id, binding] of Object.entries(layer.places)) {
+      const key = grid.keyNumber.get(id);
+      if (key === undefined) continue;
+      add(binding.tap, { keys: [key], layer: number, chord: null });
+      add(binding.hold, { keys: [key], layer: number, chord: null });
+    }
+  });
+  for (const chord of chords) add(chord.chord.action, { keys: chord.keys, layer: -1, chord });
+  return found;
+}
+
+/** Whether a key takes part in an entry point: it stays down while that layer is held. */
+export function usesKey(entry: EntryPoint, key: number): boolean {
+  return entry.keys.includes(key);
+}
+
+/** The ids of an entry point's keys. */
+export function keyIdsOf(grid: LayerGrid, entry: EntryPoint): readonly string[] {
+  return entry.keys.flatMap((key) => keyAt(grid, key)?.id ?? []);
+}

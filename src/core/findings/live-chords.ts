@@ -1,0 +1,28 @@
+import type { Facts } from './facts.ts';
+import { has, type LayerSet, numbersIn } from './layer-grid.ts';
+import type { ResolvedChord } from './resolved-chord.ts';
+
+/** The chords that are live on one layer and no other. */
+export function chordsLiveOnlyOn({ chords }: Facts, layer: number): readonly ResolvedChord[] {
+  return chords.filter((chord) => chord.live === 1 << layer);
+}
+
+/** The layers on which both of two chords are live. */
+export function sharedLayers(one: ResolvedChord, other: ResolvedChord): LayerSet {
+  return one.live & other.live;
+}
+
+/** The ids of a set of layers. */
+export function layerIds({ keymap }: Facts, layers: LayerSet): readonly string[] {
+  return numbersIn(layers).flatMap((number) => keymap.layers[number]?.id ?? []);
+}
+
+/** The names of a set of layers. */
+export function layerNames({ keymap }: Facts, layers: LayerSet): readonly string[] {
+  return numbersIn(layers).flatMap((number) => keymap.layers[number]?.name ?? []);
+}
+
+/** Whether a chord is live on every layer of the design. */
+export function isLiveEverywhere({ keymap }: Facts, layers: LayerSet): boolean {
+  return keymap.layers.every((_, number) => has(layers, number));
+}

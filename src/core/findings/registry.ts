@@ -1,0 +1,43 @@
+import type { Rule } from './rule.ts';
+import { capsOverlap } from './rules/caps-overlap.ts';
+import { characterWithoutRoute } from './rules/character-without-route.ts';
+import { chordInsideChord } from './rules/chord-inside-chord.ts';
+import { chordNeverFires } from './rules/chord-never-fires.ts';
+import { chordTooWideForHand } from './rules/chord-too-wide-for-hand.ts';
+import { chordUsesHoldTap } from './rules/chord-uses-hold-tap.ts';
+import { chordWantsOneFingerTwice } from './rules/chord-wants-one-finger-twice.ts';
+import { chordWindowOutsideHands } from './rules/chord-window-outside-hands.ts';
+import { chordsWithSameKeys } from './rules/chords-with-same-keys.ts';
+import { keyUnreachable } from './rules/key-unreachable.ts';
+import { keyWithoutBinding } from './rules/key-without-binding.ts';
+import { layerNeverEntered } from './rules/layer-never-entered.ts';
+import { layerWithoutWayBack } from './rules/layer-without-way-back.ts';
+import { letterHoldUnprotected } from './rules/letter-hold-unprotected.ts';
+import { modifierMissing } from './rules/modifier-missing.ts';
+import { needBoundManyTimes } from './rules/need-bound-many-times.ts';
+import { needClumsy } from './rules/need-clumsy.ts';
+import { needMissing } from './rules/need-missing.ts';
+import { referenceBroken } from './rules/reference-broken.ts';
+
+/** Every rule, sorted by its id. A new rule is a file in rules/, a test of the same name, and a line here. */
+export const RULES: readonly Rule[] = [
+  capsOverlap,
+  characterWithoutRoute,
+  chordInsideChord,
+  chordNeverFires,
+  chordTooWideForHand,
+  chordUsesHoldTap,
+  chordWantsOneFingerTwice,
+  chordWindowOutsideHands,
+  chordsWithSameKeys,
+  keyUnreachable,
+  keyWithoutBinding,
+  layerNeverEntered,
+  layerWithoutWayBack,
+  letterHoldUnprotected,
+  modifierMissing,
+  needBoundManyTimes,
+  needClumsy,
+  needMissing,
+  referenceBroken,
+];

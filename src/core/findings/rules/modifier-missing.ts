@@ -1,0 +1,63 @@
+import { isModifier, type Modifier } from '../../keymap/codes.ts';
+import type { ModifierName } from '../../keymap/need.ts';
+import type { Action } from '../../keymap/types.ts';
+import type { Facts } from '../facts.ts';
+import type { Finding, Severity } from '../find.ts';
+import { bindHeld, holdPlace } from '../hold-place.ts';
+import { boundPlaces, isReached, sidesOf } from '../places.ts';
+import { finding, type Rule } from '../rule.ts';
+
+const id = 'modifier-missing';
+
+/** Looks for each of the four modifiers, either side's, on what can be pressed; `with` of a key does not serve. */
+export const modifierMissing: Rule = {
+  id,
+  title: 'Modifier or Shift missing',
+  why: 'Without it no capital, or no shortcut that is not bound by itself, can be typed.',
+  check(facts) {
+    const present = modifiersInReach(facts);
+    return (['Shift', 'Control', 'Alt', 'Meta'] as const).flatMap((name) =>
+      present.has(`${name}Left`) || present.has(`${name}Right`) ? [] : [found(facts, name)],
+    );
+  },
+};
+
+function modifiersInReach(facts: Facts): ReadonlySet<Modifier> {
+  const bound = boundPlaces(facts).flatMap((place) =>
+    isReached(facts, place) ? sidesOf(place.binding).map(({ action }) => action) : [],
+  );
+  const chorded = facts.chords.flatMap((chord) =>
+    facts.reach.fires[chord.order] === true ? [chord.chord.action] : [],
+  );
+  return new Set([...bound, ...chorded].flatMap((action) => modifierOf(action) ?? []));
+}
+
+function modifierOf(action: Action): Modifier | null {
+  if (action.do === 'modifier') return action.code;
+  return action.do === 'key' && isModifier(action.code) ? action.code : null;
+}
+
+function found(facts: Facts, name: ModifierName): Finding {
+  const code: Modifier = `${name}Left`;
+  const place = holdPlace(facts, () => true, true);
+  return finding({
+    rule: id,
+    messageId: 'no-key',
+    severity: severityOf(facts, name),
+    message: messageOf(name),
+    data: { modifier: name, need: `key:${code}` },
+    mends: place === null ? [] : [bindHeld(facts, place, { do: 'key', code }, name)],
+  });
+}
+
+/** Meta carries the common shortcuts on macOS; elsewhere many do without it, as without Alt. */
+function severityOf({ keymap }: Facts, name: ModifierName): Severity {
+  if (name === 'Shift' || name === 'Control') return 'risky';
+  return name === 'Meta' && keymap.hosts[0]?.system === 'macos' ? 'risky' : 'note';
+}
+
+function messageOf(name: ModifierName): string {
+  if (name === 'Shift')
+    return 'Shift is missing: no key that can be pressed gives it, so capitals need keys of their own.';
+  return `${name} is missing: no key that can be pressed gives it, so shortcuts with it need keys of their own.`;
+}
