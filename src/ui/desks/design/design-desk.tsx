@@ -5,7 +5,6 @@ import {
   type DragStartEvent,
   getClientRect,
   MouseSensor,
-  pointerWithin,
   TouchSensor,
   useSensor,
   useSensors,
@@ -14,13 +13,13 @@ import { useState } from 'react';
 import { useAnalysis } from '../../../store/analysis.ts';
 import { useBench } from '../../../store/bench.ts';
 import type { Carried, Target } from '../../../store/bench-state.ts';
-import { BoardView } from '../../board/board-view.tsx';
+import { Board } from '../../board/board.tsx';
+import { keyHalfCollision } from '../../board/key-half-collision.ts';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
 import styles from './design-desk.module.css';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { LayerStack } from './layers/layer-stack.tsx';
 import { NeedsPanel } from './needs/needs-panel.tsx';
-import { SelectionBar } from './selection/selection-bar.tsx';
 
 /** Drop targets are measured as they are drawn: the SVG's own transforms would be taken off otherwise. */
 const MEASURING = { droppable: { measure: (element: HTMLElement) => getClientRect(element) } };
@@ -49,7 +48,7 @@ export function DesignDesk() {
     <DndContext
       sensors={sensors}
       measuring={MEASURING}
-      collisionDetection={pointerWithin}
+      collisionDetection={keyHalfCollision}
       accessibility={{ screenReaderInstructions: NO_DRAG_BY_KEYS }}
       onDragStart={(event: DragStartEvent) => setDragged(carriedOf(event.active.data.current))}
       onDragCancel={() => setDragged(null)}
@@ -62,9 +61,8 @@ export function DesignDesk() {
         main={
           <div className={styles.main}>
             <div className={styles.board}>
-              <BoardView />
+              <Board />
             </div>
-            <SelectionBar />
             <LayerStack />
           </div>
         }
