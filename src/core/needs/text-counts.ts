@@ -30,7 +30,7 @@ export function createTextCounter(): TextCounter {
   /** Index by UTF-16 unit, for the characters that are one unit long. */
   const indexOfUnit = new Int32Array(0x10000).fill(NONE);
   let single = new Float64Array(256);
-  const pairCounts: Float64Array[] = [];
+  const pairCounts: Float64Array<ArrayBuffer>[] = [];
   let previous = NONE;
   let carriedReturn = false;
 
