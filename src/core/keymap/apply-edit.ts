@@ -1,4 +1,4 @@
-import type { Result } from '../base/result.ts';
+import { fail, ok, type Result } from '../base/result.ts';
 import type { Edit, EditOutcome } from './edit.ts';
 import { bind, fillLayer, moveBinding, setBinding, swapBindings, unbind } from './edits/bindings.ts';
 import { deleteKey, setBoard } from './edits/board.ts';
@@ -7,7 +7,10 @@ import { renameDesign, setHosts, setNeeds, setNotes } from './edits/design.ts';
 import { addLayer, deleteLayer, renameLayer, setOnWhile } from './edits/layers.ts';
 import { type Edited, type EditNamed, made } from './edits/outcome.ts';
 import { setBindingTiming, setTiming } from './edits/timing.ts';
+import { withCharsInNfc } from './nfc.ts';
+import { readProblem } from './problem.ts';
 import type { Keymap } from './types.ts';
+import { validityProblems } from './validity.ts';
 
 type Makers = { readonly [Name in Edit['edit']]: (keymap: Keymap, edit: EditNamed<Name>) => Edited };
 
@@ -57,8 +60,15 @@ function several(keymap: Keymap, { title, edits }: EditNamed<'several'>): Edited
 /**
  * Makes an edit: the new keymap, the name of the step, and in sentences what was taken along. The keymap that is
  * handed in stays as it is, and a valid one stays valid: what does not exist, or breaks a limit or a rule of the
- * format, is refused with a sentence. An edit that changes nothing gives back the same object.
+ * format, is refused with a sentence. A keymap made in memory that is broken already may stay so, but an edit never
+ * adds to what is wrong. An edit that changes nothing gives back the same object.
  */
 export function applyEdit(keymap: Keymap, edit: Edit): Result<EditOutcome, string> {
-  return make(keymap, edit);
+  const step = make(keymap, edit);
+  if (!step.ok || step.value.keymap === keymap) return step;
+  const next = withCharsInNfc(step.value.keymap);
+  const problems = validityProblems(next);
+  const [first] = problems;
+  if (first && problems.length > validityProblems(keymap).length) return fail(readProblem(first).sentence);
+  return ok({ ...step.value, keymap: next });
 }

@@ -4,7 +4,9 @@ import { LIMITS } from './limits.ts';
 
 /**
  * The shape of a neutral keymap, version 1: the one source of the types, of reading and of the published
- * JSON Schema. What a shape cannot say (references, unique ids, one grapheme cluster) is in `references.ts`.
+ * JSON Schema. What a shape cannot say (references, unique ids, one grapheme cluster) is in `references.ts` and
+ * `reader-rules.ts`.
+ * The words given to a pattern or a list of values say what is expected, for the reader's sentences.
  * Texts are bounded by patterns with the `u` flag, so that a length counts code points here and in JSON Schema.
  */
 const described = <Schema extends z.core.$ZodType>(
@@ -15,8 +17,11 @@ const described = <Schema extends z.core.$ZodType>(
   return schema;
 };
 
-const line = (most: number) => z.string().check(z.regex(new RegExp(`^[^\\n\\r]{1,${most}}$`, 'u')));
-const prose = (most: number) => z.string().check(z.regex(new RegExp(`^[\\s\\S]{0,${most}}$`, 'u')));
+const matching = (pattern: string, expected: string) =>
+  z.string().check(z.regex(new RegExp(pattern, 'u'), expected));
+const line = (most: number) => matching(`^[^\\n\\r]{1,${most}}$`, `1 to ${most} characters on one line`);
+const prose = (least: number, most: number) =>
+  matching(`^[\\s\\S]{${least},${most}}$`, `${least} to ${most} characters`);
 const between = (least: number, most: number) => z.number().check(z.gte(least), z.lte(most));
 const wholeBetween = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
 const listOf = <Item extends z.core.$ZodType>(item: Item, least: number, most: number) =>
@@ -24,14 +29,19 @@ const listOf = <Item extends z.core.$ZodType>(item: Item, least: number, most: n
 
 /** `__proto__` would match otherwise, and no plain object can hold it as a name. */
 const nameIn = (most: number) =>
-  z.string().check(z.regex(new RegExp(`^(?!__proto__$)[A-Za-z0-9_-]{1,${most}}$`, 'u')));
+  matching(`^(?!__proto__$)[A-Za-z0-9_-]{1,${most}}$`, `1 to ${most} of A-Z a-z 0-9 _ - (and not __proto__)`);
+const xkbName = (least: number) =>
+  matching(`^[A-Za-z0-9_-]{${least},40}$`, `an XKB name: ${least} to 40 of A-Z a-z 0-9 _ -`);
 
 const name = described(line(LIMITS.nameLength), { id: 'name' });
 const keyId = described(nameIn(16), { id: 'keyId', description: 'The id of a key: stable and unique.' });
 const layerId = described(nameIn(40), { id: 'layerId' });
 const chordId = described(nameIn(40), { id: 'chordId' });
-const code = described(z.enum(CODES), { id: 'code', description: 'A W3C UI Events code value.' });
-const modifier = described(z.enum(MODIFIERS), { id: 'modifier' });
+const code = described(z.enum(CODES, 'a W3C code'), {
+  id: 'code',
+  description: 'A W3C UI Events code value.',
+});
+const modifier = described(z.enum(MODIFIERS, `a modifier: ${MODIFIERS.join(', ')}`), { id: 'modifier' });
 const milliseconds = described(between(0, 10_000), { id: 'milliseconds' });
 const finger = z.enum(['thumb', 'index', 'middle', 'ring', 'little']);
 
@@ -108,9 +118,9 @@ export const actionSchema = described(
     z.strictObject({ do: z.literal('key'), code, with: z.optional(listOf(modifier, 0, 8)) }),
     z.strictObject({
       do: z.literal('char'),
-      char: described(prose(32), { description: 'One grapheme cluster, NFC.' }),
+      char: described(prose(1, 32), { description: 'One grapheme cluster, NFC.' }),
     }),
-    z.strictObject({ do: z.literal('text'), text: z.string().check(z.regex(/^[\s\S]{1,64}$/u)) }),
+    z.strictObject({ do: z.literal('text'), text: prose(1, 64) }),
     z.strictObject({ do: z.literal('layer'), layer: layerId, mode: z.enum(['while-held', 'latch', 'lock']) }),
     z.strictObject({ do: z.literal('modifier'), code: modifier, mode: z.enum(['latch', 'lock']) }),
     z.strictObject({ do: z.literal('nothing') }),
@@ -164,8 +174,8 @@ export const chordSchema = described(
 export const hostSchema = described(
   z.strictObject({
     system: z.enum(['linux', 'windows', 'macos']),
-    layout: z.string().check(z.regex(/^[A-Za-z0-9_-]{1,40}$/u)),
-    variant: z.string().check(z.regex(/^[A-Za-z0-9_-]{0,40}$/u)),
+    layout: xkbName(1),
+    variant: xkbName(0),
   }),
   { id: 'host', description: 'A computer the board is used on; layout and variant are XKB names.' },
 );
@@ -190,7 +200,7 @@ export const keymapSchema = described(
     format: z.literal('neutral-keymap'),
     version: z.literal(1),
     name,
-    notes: z.optional(prose(LIMITS.notesLength)),
+    notes: z.optional(prose(0, LIMITS.notesLength)),
     board: boardSchema,
     hosts: listOf(hostSchema, 1, LIMITS.hosts),
     timing: z.optional(timingSchema),

@@ -1,0 +1,90 @@
+import { actionsOf } from './actions-of.ts';
+import type { Path } from './problem.ts';
+import type { ChordId, Keymap, LayerId, Place, Side } from './types.ts';
+
+/** A name of a key or layer that does not exist, and where it stands. */
+export interface BrokenReference {
+  readonly path: Path;
+  /** What the name should be one of. */
+  readonly names: 'key' | 'layer';
+  readonly id: string;
+  readonly at:
+    | { readonly where: 'place'; readonly place: Place }
+    | { readonly where: 'action'; readonly place: Place; readonly side: Side }
+    | { readonly where: 'chord-action' | 'chord-key' | 'chord-layer'; readonly chord: ChordId }
+    | { readonly where: 'on-while'; readonly layer: LayerId };
+}
+
+/**
+ * Every reference to a key or layer that the keymap does not have: places, layer actions, `onWhile`, the keys and
+ * layers of chords. Nothing refers to chords. A keymap that was read has none; one made in memory may.
+ */
+export function brokenReferences(keymap: Keymap): readonly BrokenReference[] {
+  const keys = new Set(keymap.board.keys.map(({ id }) => id));
+  const layers = new Set(keymap.layers.map(({ id }) => id));
+  return [
+    ...brokenPlaces(keymap, keys),
+    ...brokenActions(keymap, layers),
+    ...brokenOnWhiles(keymap, layers),
+    ...brokenChords(keymap, keys, layers),
+  ];
+}
+
+function brokenPlaces(keymap: Keymap, keys: ReadonlySet<string>): BrokenReference[] {
+  return keymap.layers.flatMap((layer, index) =>
+    Object.keys(layer.places)
+      .filter((key) => !keys.has(key))
+      .map((key) => ({
+        path: ['layers', index, 'places', key],
+        names: 'key' as const,
+        id: key,
+        at: { where: 'place' as const, place: { layer: layer.id, key } },
+      })),
+  );
+}
+
+function brokenActions(keymap: Keymap, layers: ReadonlySet<string>): BrokenReference[] {
+  return actionsOf(keymap).flatMap(({ action, path, at }): BrokenReference[] => {
+    if (action.do !== 'layer' || layers.has(action.layer)) return [];
+    const where =
+      'chord' in at ? { where: 'chord-action' as const, ...at } : { where: 'action' as const, ...at };
+    return [{ path: [...path, 'layer'], names: 'layer', id: action.layer, at: where }];
+  });
+}
+
+function brokenOnWhiles(keymap: Keymap, layers: ReadonlySet<string>): BrokenReference[] {
+  return keymap.layers.flatMap((layer, index) =>
+    missingIn(layer.onWhile ?? [], layers).map(([id, at]) => ({
+      path: ['layers', index, 'onWhile', at],
+      names: 'layer' as const,
+      id,
+      at: { where: 'on-while' as const, layer: layer.id },
+    })),
+  );
+}
+
+function brokenChords(
+  keymap: Keymap,
+  keys: ReadonlySet<string>,
+  layers: ReadonlySet<string>,
+): BrokenReference[] {
+  return (keymap.chords ?? []).flatMap((chord, index): BrokenReference[] => [
+    ...missingIn(chord.keys, keys).map(([id, at]) => ({
+      path: ['chords', index, 'keys', at],
+      names: 'key' as const,
+      id,
+      at: { where: 'chord-key' as const, chord: chord.id },
+    })),
+    ...missingIn(chord.layers ?? [], layers).map(([id, at]) => ({
+      path: ['chords', index, 'layers', at],
+      names: 'layer' as const,
+      id,
+      at: { where: 'chord-layer' as const, chord: chord.id },
+    })),
+  ]);
+}
+
+/** The names that are not among the known ones, each with its index. */
+function missingIn(names: readonly string[], known: ReadonlySet<string>): [string, number][] {
+  return names.flatMap((name, at): [string, number][] => (known.has(name) ? [] : [[name, at]]));
+}
