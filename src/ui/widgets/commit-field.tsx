@@ -13,6 +13,8 @@ export function CommitField({
   hideLabel,
   maxLength,
   className,
+  autoFocus,
+  onDone,
 }: {
   readonly label: string;
   readonly value: string;
@@ -22,6 +24,9 @@ export function CommitField({
   readonly hideLabel?: boolean;
   readonly maxLength?: number;
   readonly className?: string | undefined;
+  readonly autoFocus?: boolean;
+  /** Called when the field is left or given up, for fields that are there for one change only. */
+  readonly onDone?: () => void;
 }) {
   const [draft, setDraft] = useState<string | null>(null);
   const text = draft ?? value;
@@ -30,6 +35,7 @@ export function CommitField({
     const trimmed = draft?.trim();
     if (trimmed !== undefined && problem === undefined && trimmed !== value) onCommit(trimmed);
     setDraft(null);
+    onDone?.();
   };
   return (
     <TextField
@@ -39,6 +45,7 @@ export function CommitField({
       value={text}
       maxLength={maxLength}
       error={problem}
+      autoFocus={autoFocus}
       onChange={setDraft}
       onBlur={finish}
       onKeyDown={(event) => {
@@ -46,9 +53,11 @@ export function CommitField({
           event.preventDefault();
           finish();
         }
-        if (event.key === 'Escape' && draft !== null) {
+        if (event.key === 'Escape' && (draft !== null || onDone !== undefined)) {
+          event.preventDefault();
           event.stopPropagation();
           setDraft(null);
+          onDone?.();
         }
       }}
     />

@@ -1,7 +1,7 @@
 import { type ReactNode, useId, useState } from 'react';
 import { Badge } from './badge.tsx';
-import { useMedia } from './use-media.ts';
 import styles from './desk-frame.module.css';
+import { useMedia } from './use-media.ts';
 
 /** The places of a desk: what stands left and right of its main part. The labels name the sides for everybody. */
 export interface DeskFrameProps {

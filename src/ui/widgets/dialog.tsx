@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
 import { IconButton } from './button.tsx';
 import styles from './dialog.module.css';
+import { CrossIcon } from './icons.tsx';
 
 export interface DialogProps {
   readonly title: string;
@@ -42,7 +43,7 @@ export function Dialog({ title, onClose, children, footer, width = 'narrow' }: D
         <header className={styles.header}>
           <h2 id={heading}>{title}</h2>
           <IconButton label="Close" onClick={onClose}>
-            ✕
+            <CrossIcon />
           </IconButton>
         </header>
         <div className={styles.body}>{children}</div>

@@ -8,6 +8,8 @@ export type MenuItem =
   | {
       readonly label: string;
       readonly onSelect: () => void;
+      /** Tells items apart whose labels may be the same. */
+      readonly key?: string;
       /** Small print at the right, such as a shortcut. */
       readonly hint?: string;
       readonly disabled?: boolean;
@@ -95,7 +97,7 @@ function MenuList({ items, close }: { readonly items: readonly MenuItem[]; reado
           <hr key={`line ${index}`} className={styles.line} />
         ) : (
           <button
-            key={item.label}
+            key={item.key ?? item.label}
             type="button"
             {...roleOf(item.checked)}
             tabIndex={-1}

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import { Button, IconButton } from './button.tsx';
+import { CrossIcon } from './icons.tsx';
 import styles from './toast.module.css';
 
 /** How long a toast stands, ms; long enough to read it, find its button and press it. */
@@ -40,7 +41,7 @@ export function Toast({
         </Button>
       )}
       <IconButton label="Dismiss" className={styles.cross} onClick={onDismiss}>
-        ✕
+        <CrossIcon />
       </IconButton>
     </div>
   );

@@ -1,0 +1,60 @@
+import { Suspense, useEffect, useState } from 'react';
+import { useBench } from '../../store/bench.ts';
+import { designs, saveBeforeLeaving, useDesigns } from '../../store/keeping/use-designs.ts';
+import styles from './app.module.css';
+import { Banner } from './banner.tsx';
+import { DESKS, deskOf } from './desks.ts';
+import { ErrorBoundary } from './error-boundary.tsx';
+import { Header } from './header.tsx';
+import { designItems, moreItems } from './menus.ts';
+import { Notices } from './notices.tsx';
+import { OpenDialog, type OpenDialogName } from './open-dialog.tsx';
+import { useFilePicker } from './transfer/use-file-picker.ts';
+import { useImport } from './transfer/use-import.ts';
+import { useShortcuts } from './use-shortcuts.ts';
+import { useTheme } from './use-theme.ts';
+
+/** The whole page: header, what is to be said about keeping, the desk, and whatever lies over them. */
+export function App() {
+  const [deskId, setDeskId] = useState('design');
+  const [dialog, setDialog] = useState<OpenDialogName | null>(null);
+  const [theme, setTheme] = useTheme();
+  const importing = useImport();
+  const pickFile = useFilePicker('.json,application/json', importing.importFile);
+  const status = useDesigns((state) => state.status);
+  const kept = useDesigns((state) => state.designs);
+  const openId = useBench((bench) => bench.designId);
+  const name = useBench((bench) => bench.keymap.name);
+  useShortcuts();
+  useEffect(() => {
+    void designs.getState().start();
+    return saveBeforeLeaving(window);
+  }, []);
+  useEffect(() => {
+    document.title = status === 'ready' ? `${name} – Handful` : 'Handful';
+  }, [name, status]);
+  if (status === 'opening') return <p className={styles.opening}>Opening the design…</p>;
+  const Desk = deskOf(deskId)?.Desk;
+  const designMenu = { kept, openId, open: setDialog, pickFile, openDesign: designs.getState().openDesign };
+  return (
+    <div className={styles.app}>
+      <Header
+        desks={DESKS}
+        desk={deskId}
+        onDesk={setDeskId}
+        designItems={designItems(designMenu)}
+        moreItems={moreItems({ theme, setTheme, open: setDialog })}
+        onExport={() => setDialog('export')}
+      />
+      <Banner />
+      <ErrorBoundary key={openId}>
+        <Suspense fallback={<p className={styles.opening}>Setting up the desk…</p>}>
+          {Desk !== undefined && <Desk />}
+        </Suspense>
+      </ErrorBoundary>
+      <OpenDialog name={dialog} open={setDialog} importing={importing} pickFile={pickFile} />
+      {importing.isOver && <div className={styles.over}>Let go to import the keymap</div>}
+      <Notices />
+    </div>
+  );
+}

@@ -1,0 +1,22 @@
+import { type ComponentType, type LazyExoticComponent, lazy } from 'react';
+
+/** A desk that the page can show. */
+export interface Desk {
+  readonly id: string;
+  readonly title: string;
+  readonly Desk: LazyExoticComponent<ComponentType>;
+}
+
+/** The desks there are, in the order of the work. The switch between them shows itself from two on. */
+export const DESKS: readonly Desk[] = [
+  {
+    id: 'design',
+    title: 'Design',
+    Desk: lazy(async () => ({ default: (await import('../desks/design/design-desk.tsx')).DesignDesk })),
+  },
+];
+
+/** The desk by that id, else the first. */
+export function deskOf(id: string, desks: readonly Desk[] = DESKS): Desk | undefined {
+  return desks.find((desk) => desk.id === id) ?? desks[0];
+}

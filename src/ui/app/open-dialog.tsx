@@ -1,0 +1,38 @@
+import { useDesigns } from '../../store/keeping/use-designs.ts';
+import { DamagedDialog } from './designs/damaged-dialog.tsx';
+import { DesignsDialog } from './designs/designs-dialog.tsx';
+import { HelpDialog } from './help-dialog.tsx';
+import { NewDesignDialog } from './new-design/new-design-dialog.tsx';
+import { ExportDialog } from './transfer/export-dialog.tsx';
+import { ImportProblemDialog } from './transfer/import-problem-dialog.tsx';
+import type { Importing } from './transfer/use-import.ts';
+
+/** The dialogs that menus open. */
+export type OpenDialogName = 'new' | 'designs' | 'export' | 'help';
+
+/** The dialog that is open, if one is; what went wrong comes first. */
+export function OpenDialog({
+  name,
+  open,
+  importing,
+  pickFile,
+}: {
+  readonly name: OpenDialogName | null;
+  readonly open: (name: OpenDialogName | null) => void;
+  readonly importing: Importing;
+  readonly pickFile: () => void;
+}) {
+  const damaged = useDesigns((state) => state.damaged);
+  const closeDamaged = useDesigns((state) => state.closeDamaged);
+  const close = () => open(null);
+  if (importing.problem !== null) {
+    return <ImportProblemDialog problem={importing.problem} onClose={importing.closeProblem} />;
+  }
+  if (damaged !== null) return <DamagedDialog damaged={damaged} onClose={closeDamaged} />;
+  if (name === 'new') return <NewDesignDialog onClose={close} />;
+  if (name === 'designs') {
+    return <DesignsDialog onClose={close} onNew={() => open('new')} onImport={pickFile} />;
+  }
+  if (name === 'export') return <ExportDialog onClose={close} />;
+  return name === 'help' ? <HelpDialog onClose={close} /> : null;
+}
