@@ -8,7 +8,10 @@ import { LIMITS } from './limits.ts';
  * `reader-rules.ts`.
  * The words given to a pattern or a list of values say what is expected, for the reader's sentences.
  * Texts are bounded by patterns with the `u` flag, so that a length counts code points here and in JSON Schema.
+ * zod must not make functions out of texts: a strict Content-Security-Policy forbids it, and it is no faster here.
  */
+z.config({ jitless: true });
+
 const described = <Schema extends z.core.$ZodType>(
   schema: Schema,
   meta: { id?: string; description?: string; anyOf?: unknown },
