@@ -28,5 +28,11 @@ export function writtenNeeds(texts: readonly string[]): readonly Need[] {
 
 /** The same needs without doubles: the first of each stays. */
 export function distinctNeeds(needs: readonly Need[]): readonly Need[] {
-  return [...new Map(needs.map((need) => [needText(need), need]).toReversed()).values()].toReversed();
+  const seen = new Set<string>();
+  return needs.filter((need) => {
+    const text = needText(need);
+    const isNew = !seen.has(text);
+    seen.add(text);
+    return isNew;
+  });
 }

@@ -22,7 +22,7 @@ export interface NeedsOfKeymap {
 
 /** The needs of a design with where each comes from. A design that says nothing has none. */
 export function sourcedNeedsOf(keymap: Keymap, findList: FindList = needListNamed): NeedsOfKeymap {
-  const waived = new Set(keymap.needs?.waived.map(({ need }) => need.normalize('NFC')));
+  const waived = new Set(keymap.needs?.waived.map(({ need }) => asWritten(need)));
   const found = new Map<string, { need: Need; from: string[] }>();
   const unknownLists: string[] = [];
   for (const name of new Set(keymap.needs?.lists)) {
@@ -36,6 +36,12 @@ export function sourcedNeedsOf(keymap: Keymap, findList: FindList = needListName
   }
   const needs = [...found].filter(([text]) => !waived.has(text)).map(([, entry]) => entry);
   return { needs, unknownLists };
+}
+
+/** A need in its one spelling: modifiers in their order, characters in NFC. */
+function asWritten(text: string): string {
+  const read = parseNeed(text);
+  return read.ok ? needText(read.value) : text;
 }
 
 function entryOf(found: Map<string, { need: Need; from: string[] }>, need: Need) {
