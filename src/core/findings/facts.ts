@@ -1,12 +1,14 @@
 import type { HostLayout } from '../host/host-layout.ts';
 import type { Need } from '../keymap/need.ts';
 import type { Keymap } from '../keymap/types.ts';
-import { needsOfKeymap } from '../needs/needs-of.ts';
+import { needListNamed } from '../needs/need-lists.ts';
+import { type FindList, sourcedNeedsOf } from '../needs/needs-of.ts';
 import { findRoutes } from '../routes/find-routes.ts';
 import type { NeedRoute } from '../routes/types.ts';
 import { type LayerGrid, layerGrid } from './layer-grid.ts';
 import { type LayerReach, layerReach } from './layer-reach.ts';
 import { type ResolvedChord, resolveChords } from './resolved-chord.ts';
+import { type WaivedNeed, waivedNeeds } from './waived-needs.ts';
 
 /** All that the rules look at, computed once for a design on a host layout. */
 export interface Facts {
@@ -18,16 +20,40 @@ export interface Facts {
   readonly reach: LayerReach;
   /** The needs asked for, with their routes. */
   readonly needs: readonly NeedRoute[];
+  /** The needs let off, each once, with the routes that they have all the same. */
+  readonly waived: readonly WaivedNeed[];
+  /** Names of need lists that are not known. */
+  readonly unknownLists: readonly string[];
 }
 
-/** The facts of a design; `needs` replaces what the design itself says that must be typed. */
-export function factsOf(keymap: Keymap, host: HostLayout, needs?: readonly Need[]): Facts {
-  return factsWith(keymap, host, findRoutes(keymap, host, needs ?? needsOfKeymap(keymap)));
+/**
+ * The facts of a design. `needs` replaces what the design itself says that must be typed; `findList` knows the need
+ * lists by their names.
+ */
+export function factsOf(
+  keymap: Keymap,
+  host: HostLayout,
+  needs?: readonly Need[],
+  findList: FindList = needListNamed,
+): Facts {
+  const { needs: sourced, unknownLists } = sourcedNeedsOf(keymap, findList);
+  const asked = needs ?? sourced.map(({ need }) => need);
+  const waived = waivedNeeds(keymap, findList);
+  const routes = findRoutes(keymap, host, [...asked, ...waived.map(({ need }) => need)]);
+  return {
+    ...designFacts(keymap, host),
+    needs: routes.slice(0, asked.length),
+    waived: waived.map((each, at) => ({ ...each, route: routes[asked.length + at]?.route ?? null })),
+    unknownLists,
+  };
 }
 
-/** The facts of a design whose needs have been looked up already. */
-export function factsWith(keymap: Keymap, host: HostLayout, needs: readonly NeedRoute[]): Facts {
+/** The facts that need no routes: the keys and layers by number, the chords, what can be reached. */
+export function designFacts(
+  keymap: Keymap,
+  host: HostLayout,
+): Pick<Facts, 'keymap' | 'host' | 'grid' | 'chords' | 'reach'> {
   const grid = layerGrid(keymap);
   const chords = resolveChords(keymap, grid);
-  return { keymap, host, grid, chords, reach: layerReach(grid, chords), needs };
+  return { keymap, host, grid, chords, reach: layerReach(grid, chords) };
 }

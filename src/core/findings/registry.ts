@@ -16,8 +16,10 @@ import { letterHoldUnprotected } from './rules/letter-hold-unprotected.ts';
 import { modifierMissing } from './rules/modifier-missing.ts';
 import { needBoundManyTimes } from './rules/need-bound-many-times.ts';
 import { needClumsy } from './rules/need-clumsy.ts';
+import { needListUnknown } from './rules/need-list-unknown.ts';
 import { needMissing } from './rules/need-missing.ts';
 import { referenceBroken } from './rules/reference-broken.ts';
+import { waiverNotNeeded } from './rules/waiver-not-needed.ts';
 
 /** Every rule, sorted by its id. A new rule is a file in rules/, a test of the same name, and a line here. */
 export const RULES: readonly Rule[] = [
@@ -38,6 +40,8 @@ export const RULES: readonly Rule[] = [
   modifierMissing,
   needBoundManyTimes,
   needClumsy,
+  needListUnknown,
   needMissing,
   referenceBroken,
+  waiverNotNeeded,
 ];
