@@ -1,10 +1,8 @@
-/** Writes demo-layouts/ from the drawings in src/build/demos/. */
+/** Writes demo-layouts/ from the drawings in src/build/demos/: `node src/build/run.mjs src/build/write-demos.ts`. */
 import { writeFileSync } from 'node:fs';
-import { beaconLog } from './demos/beacon-log.ts';
+import { writeKeymap } from '../core/keymap/write.ts';
+import { DEMOS } from './demos/demos.ts';
 
-for (const [file, keymap] of [['beacon-log', beaconLog]] as const) {
-  writeFileSync(
-    new URL(`../../demo-layouts/${file}.json`, import.meta.url),
-    `${JSON.stringify(keymap, null, 2)}\n`,
-  );
+for (const [name, keymap] of Object.entries(DEMOS)) {
+  writeFileSync(new URL(`../../demo-layouts/${name}.json`, import.meta.url), writeKeymap(keymap));
 }

@@ -1,15 +1,8 @@
-import { parametricBoard } from '../../core/board/parametric.ts';
-import { READY_BOARDS } from '../../core/board/ready-boards.ts';
 import type { Binding, Keymap } from '../../core/keymap/types.ts';
 import { drawnPlaces } from './notation.ts';
+import { readyBoard } from './ready-board.ts';
 
-const board = parametricBoard(boardOf('split-36'), 'Thirty-six keys, two halves');
-
-function boardOf(id: string) {
-  const ready = READY_BOARDS.find((each) => each.id === id);
-  if (ready === undefined) throw new Error(`no board ${id}`);
-  return ready.madeFrom;
-}
+const board = readyBoard('split-36', 'Thirty-six keys, two halves');
 
 /** A thumb key that enters a layer is pressed on purpose: whatever is pressed inside makes it a hold, at once. */
 const thumbTiming = (word: string): Partial<Binding> =>
