@@ -1,6 +1,5 @@
 import { useSyncExternalStore } from 'react';
 import { fail, ok, type Result } from '../core/base/result.ts';
-import { type ComposeTable, readComposeTable } from '../core/host/compose.ts';
 import { hostFromTable } from '../core/host/host-from-table.ts';
 import type { HostLayout } from '../core/host/host-layout.ts';
 import { readHostTable } from '../core/host/host-table.ts';
@@ -30,7 +29,6 @@ export class HostCache {
   readonly #fetchTable: FetchTable;
   readonly #known = new Map<string, KnownHost>([['us', { host: usHost, state: 'ready' }]]);
   readonly #listeners = new Set<() => void>();
-  #compose: Promise<ComposeTable> | null = null;
 
   constructor(fetchTable: FetchTable = pageFetch) {
     this.#fetchTable = fetchTable;
@@ -77,23 +75,11 @@ export class HostCache {
   }
 
   async #tableOf(name: string): Promise<Result<HostLayout, string>> {
-    this.#compose ??= this.#composeTable();
     try {
-      const [json, compose] = await Promise.all([this.#fetchTable(`./hosts/${name}.json`), this.#compose]);
-      const table = readHostTable(json);
-      return table.ok ? ok(hostFromTable(table.value, compose)) : table;
+      const table = readHostTable(await this.#fetchTable(`./hosts/${name}.json`));
+      return table.ok ? ok(hostFromTable(table.value)) : table;
     } catch (error) {
       return fail(String(error));
-    }
-  }
-
-  /** One table for all hosts; without it dead keys still compose as Unicode says. */
-  async #composeTable(): Promise<ComposeTable> {
-    try {
-      const read = readComposeTable(await this.#fetchTable('./hosts/compose.json'));
-      return read.ok ? read.value : {};
-    } catch {
-      return {};
     }
   }
 }

@@ -14,7 +14,10 @@ export interface ImportProblem {
 const MIB = 1024 * 1024;
 
 /** Reads a file as a keymap. Its size is looked at before a byte of it is read. */
-export async function readImportedFile(file: Blob, source: string): Promise<Result<Keymap, ImportProblem>> {
+export async function readImportedFile(
+  file: Pick<Blob, 'size' | 'arrayBuffer'>,
+  source: string,
+): Promise<Result<Keymap, ImportProblem>> {
   if (file.size > LIMITS.fileBytes) {
     return refused(source, {
       found: `a file of ${(file.size / MIB).toFixed(1)} MiB`,
