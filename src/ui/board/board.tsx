@@ -5,6 +5,7 @@ import { useHost } from '../../store/hosts.ts';
 import styles from './board.module.css';
 import { BoardKey } from './board-key.tsx';
 import { type BoardScene, boardScene, keptScene } from './board-scene.ts';
+import { BoardCard } from './cards/board-card.tsx';
 import { ChordOutline, ChordTagDrawing } from './chord-drawing.tsx';
 import { keyLights } from './key-lights.ts';
 import { SelectionBar } from './selection-bar.tsx';
@@ -12,6 +13,7 @@ import { tabStopOf } from './tab-stop.ts';
 import { useBoardCommands } from './use-board-commands.ts';
 import { useBoardGestures } from './use-board-gestures.ts';
 import { useCamera } from './use-camera.ts';
+import { useFocusRequest } from './use-focus-request.ts';
 import { ZoomButtons } from './zoom-buttons.tsx';
 
 /** The board of the open design, to be looked at and worked on. Fills what it is put into. */
@@ -21,7 +23,8 @@ export function Board() {
   const scene = useBoardScene();
   const camera = useCamera(svg, scene.frame);
   const { lasso, handlers } = useBoardGestures(svg, scene, camera);
-  const commands = useBoardCommands(svg, { opening: () => {}, say });
+  const { focusRequest, opening } = useFocusRequest();
+  const commands = useBoardCommands(svg, { opening, say });
   const carried = useBench((bench) => bench.carried);
   const isTaking = useDndContext().active !== null || carried !== null;
   const { x, y, width, height } = camera.frame;
@@ -62,6 +65,7 @@ export function Board() {
       )}
       <ZoomButtons camera={camera} />
       <SelectionBar />
+      <BoardCard svg={svg} focusRequest={focusRequest} />
       <output className={styles.spoken}>{spoken}</output>
     </div>
   );

@@ -98,6 +98,10 @@ function strokeLegend(code: Code, modifiers: readonly Modifier[], host: HostLayo
 }
 
 function strokeInWords(code: Code, modifiers: readonly Modifier[], host: HostLayout | null): string {
-  const key = isModifier(code) ? codeName(code) : (typedBy(code, false, host) ?? codeName(code));
-  return [...modifiers.map(codeName), key].join(' + ');
+  return [...modifiers.map(codeName), codeInWords(code, host)].join(' + ');
+}
+
+/** A key by what it types on the computer, else by its plain name. */
+export function codeInWords(code: Code, host: HostLayout | null): string {
+  return isModifier(code) ? codeName(code) : (typedBy(code, false, host) ?? codeName(code));
 }

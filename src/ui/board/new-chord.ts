@@ -1,6 +1,6 @@
 import { LIMITS } from '../../core/keymap/limits.ts';
 import { chordsOf } from '../../core/keymap/timing.ts';
-import type { Chord, KeyId, Keymap } from '../../core/keymap/types.ts';
+import type { Chord, KeyId, Keymap, LayerId } from '../../core/keymap/types.ts';
 
 /** How many keys a chord may have. */
 export const CHORD_KEYS = { least: 2, most: 5 } as const;
@@ -8,9 +8,9 @@ export const CHORD_KEYS = { least: 2, most: 5 } as const;
 /** The window that a new chord starts with, ms: common practice, no source. */
 const START_WINDOW_MS = 50;
 
-/** A chord of the selected keys, to be finished on its card; it gives nothing yet. */
-export function newChordDraft(keys: readonly KeyId[]): Omit<Chord, 'id'> {
-  return { keys, windowMs: START_WINDOW_MS, action: { do: 'nothing' } };
+/** A chord of the selected keys, live on the layer in front, to be finished on its card; it gives nothing yet. */
+export function newChordDraft(keys: readonly KeyId[], layer: LayerId): Omit<Chord, 'id'> {
+  return { keys, windowMs: START_WINDOW_MS, layers: [layer], action: { do: 'nothing' } };
 }
 
 /** Why no chord can be made of these keys, in a sentence; null where it can. */

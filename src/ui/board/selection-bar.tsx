@@ -7,6 +7,7 @@ import { newChordDraft, whyNoChord } from './new-chord.ts';
 export function SelectionBar() {
   const keymap = useBench((bench) => bench.keymap);
   const keys = useBench((bench) => bench.selectedKeys);
+  const frontLayer = useBench((bench) => bench.frontLayer);
   const selectKeys = useBench((bench) => bench.selectKeys);
   const openCardOf = useBench((bench) => bench.openCardOf);
   if (keys.length === 0) return null;
@@ -18,7 +19,7 @@ export function SelectionBar() {
         tone="accent"
         disabled={reason !== null}
         title={reason ?? undefined}
-        onClick={() => openCardOf({ card: 'new-chord', draft: newChordDraft(keys) })}
+        onClick={() => openCardOf({ card: 'new-chord', draft: newChordDraft(keys, frontLayer) })}
       >
         Make chord
       </Button>

@@ -6,6 +6,7 @@ import type { KeyId } from '../../core/keymap/types.ts';
 import { useBench } from '../../store/bench.ts';
 import { targetOf } from './drop-id.ts';
 import { commandOf, type KeyCommand } from './key-command.ts';
+import { elementOfKey } from './key-element.ts';
 
 /** What the board does beyond the store: moving the focus, and saying aloud what came of a press. */
 export interface BoardVoice {
@@ -134,9 +135,4 @@ function pressedOnTag(event: KeyboardEvent<SVGSVGElement>, chord: string, voice:
   event.preventDefault();
   voice.opening(true);
   useBench.getState().openCardOf({ card: 'chord', chord });
-}
-
-/** The drawn key of that id. */
-export function elementOfKey(svg: SVGSVGElement | null, key: KeyId): SVGElement | null {
-  return svg?.querySelector<SVGElement>(`[data-key="${CSS.escape(key)}"]`) ?? null;
 }

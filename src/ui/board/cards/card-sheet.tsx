@@ -1,0 +1,121 @@
+import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
+import { IconButton } from '../../widgets/button.tsx';
+import { besideKey, boxAround } from './beside-key.ts';
+import styles from './cards.module.css';
+
+interface CardSheetProps {
+  readonly title: string;
+  /** The drawn parts that the card belongs to; it stands beside them and gives the focus back to the first. */
+  readonly anchors: () => readonly SVGElement[];
+  /** The board: a press there is its own affair and does not close the card. */
+  readonly board: RefObject<Element | null>;
+  /** Takes the focus whenever this number changes, and at first if it is not 0. */
+  readonly focusRequest: number;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** A card beside its key or chord, in the platform's top layer. Escape and a press elsewhere close it. */
+export function CardSheet({ title, anchors, board, focusRequest, onClose, children }: CardSheetProps) {
+  const sheet = useRef<HTMLDivElement>(null);
+  usePlace(sheet, anchors);
+  useFocusRequest(sheet, focusRequest);
+  useClosing(sheet, board, anchors, onClose);
+  return (
+    <div ref={sheet} popover="manual" role="dialog" aria-label={title} tabIndex={-1} className={styles.sheet}>
+      <header className={styles.header}>
+        <h2>{title}</h2>
+        <IconButton label="Close" onClick={() => closeWithFocus(sheet.current, anchors, onClose)}>
+          ×
+        </IconButton>
+      </header>
+      {children}
+    </div>
+  );
+}
+
+function usePlace(sheet: RefObject<HTMLElement | null>, anchors: () => readonly SVGElement[]): void {
+  useLayoutEffect(() => {
+    const element = sheet.current;
+    if (element === null) return;
+    element.showPopover();
+    return () => element.hidePopover();
+  }, [sheet]);
+  // After every drawing: the key may have changed, the camera moved or the card grown.
+  useLayoutEffect(() => {
+    const element = sheet.current;
+    if (element === null) return;
+    const place = () => putBeside(element, anchors());
+    place();
+    const watch = new ResizeObserver(place);
+    watch.observe(element);
+    window.addEventListener('resize', place);
+    window.addEventListener('scroll', place, true);
+    return () => {
+      watch.disconnect();
+      window.removeEventListener('resize', place);
+      window.removeEventListener('scroll', place, true);
+    };
+  });
+}
+
+function putBeside(element: HTMLElement, anchors: readonly SVGElement[]): void {
+  const box = boxAround(anchors.map((anchor) => anchor.getBoundingClientRect()));
+  if (box === null) return;
+  const size = { width: element.offsetWidth, height: element.offsetHeight };
+  const { left, top } = besideKey(box, size, { width: window.innerWidth, height: window.innerHeight });
+  element.style.left = `${left}px`;
+  element.style.top = `${top}px`;
+}
+
+function useFocusRequest(sheet: RefObject<HTMLElement | null>, request: number): void {
+  useEffect(() => {
+    if (request === 0) return;
+    const first = sheet.current?.querySelector<HTMLElement>('[data-first]');
+    (first ?? sheet.current)?.focus();
+  }, [sheet, request]);
+}
+
+function closeWithFocus(
+  sheet: HTMLElement | null,
+  anchors: () => readonly SVGElement[],
+  onClose: () => void,
+): void {
+  if (sheet?.contains(document.activeElement)) anchors()[0]?.focus();
+  onClose();
+}
+
+function useClosing(
+  sheet: RefObject<HTMLElement | null>,
+  board: RefObject<Element | null>,
+  anchors: () => readonly SVGElement[],
+  onClose: () => void,
+): void {
+  useEffect(() => {
+    const element = sheet.current;
+    const pressed = ({ target }: PointerEvent) => {
+      if (!(target instanceof Node)) return;
+      if ([element, board.current].some((part) => part?.contains(target))) return;
+      finishField(element);
+      onClose();
+    };
+    const escaped = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || event.defaultPrevented) return;
+      event.preventDefault();
+      event.stopPropagation();
+      closeWithFocus(element, anchors, onClose);
+    };
+    document.addEventListener('pointerdown', pressed, true);
+    element?.addEventListener('keydown', escaped);
+    return () => {
+      document.removeEventListener('pointerdown', pressed, true);
+      element?.removeEventListener('keydown', escaped);
+    };
+  }, [sheet, board, anchors, onClose]);
+}
+
+/** A field that goes with its card would never hear that it is left, and its text would be lost. */
+function finishField(sheet: HTMLElement | null): void {
+  const { activeElement } = document;
+  if (activeElement instanceof HTMLElement && sheet?.contains(activeElement)) activeElement.blur();
+}

@@ -1,0 +1,141 @@
+import { keyName } from '../../../core/board/key-name.ts';
+import type { ChordChange } from '../../../core/keymap/edit.ts';
+import { LIMITS } from '../../../core/keymap/limits.ts';
+import { layersOfChord } from '../../../core/keymap/timing.ts';
+import type { Chord, LayerId } from '../../../core/keymap/types.ts';
+import { useBench } from '../../../store/bench.ts';
+import { useHost } from '../../../store/hosts.ts';
+import { Button } from '../../widgets/button.tsx';
+import { CommitField } from '../../widgets/commit-field.tsx';
+import { NumberField } from '../../widgets/number-field.tsx';
+import { Slider } from '../../widgets/slider.tsx';
+import { CHORD_KEYS } from '../new-chord.ts';
+import { ActionEditor } from './action-editor.tsx';
+import styles from './cards.module.css';
+
+interface ChordFieldsProps {
+  readonly chord: Omit<Chord, 'id'>;
+  readonly onChange: (to: ChordChange) => void;
+}
+
+/** The windows that the slider offers, ms. */
+const WINDOW = { min: 10, max: 200, step: 1 } as const;
+/** The longest duration that a keymap holds, ms. */
+const LONGEST_MS = 10_000;
+
+/** Everything about a chord but its making and its end: what it gives, its window, its keys, where it is live. */
+export function ChordFields({ chord, onChange }: ChordFieldsProps) {
+  const keymap = useBench((bench) => bench.keymap);
+  const { host } = useHost(keymap);
+  const isEmpty = chord.action.do === 'nothing';
+  // A window from a file may lie beyond the slider's ends; it is shown as it is.
+  const limits = {
+    ...WINDOW,
+    min: Math.min(WINDOW.min, chord.windowMs),
+    max: Math.max(WINDOW.max, chord.windowMs),
+  };
+  return (
+    <div className={styles.fields}>
+      <ActionEditor
+        keymap={keymap}
+        host={host}
+        side="tap"
+        action={isEmpty ? undefined : chord.action}
+        noneWords="choose what it gives"
+        onChange={(action) => onChange({ action })}
+      />
+      <Slider
+        label="Window"
+        unit="ms"
+        value={chord.windowMs}
+        {...limits}
+        onCommit={(windowMs) => onChange({ windowMs })}
+      />
+      <ChordKeys chord={chord} onChange={onChange} />
+      <ChordLayers chord={chord} onChange={onChange} />
+      <div className={styles.pair}>
+        <NumberField
+          label="Quiet before"
+          unit="ms"
+          value={chord.quietBeforeMs ?? 0}
+          min={0}
+          max={LONGEST_MS}
+          step={5}
+          onCommit={(quietBeforeMs) =>
+            onChange({ quietBeforeMs: quietBeforeMs === 0 ? null : quietBeforeMs })
+          }
+        />
+        <CommitField
+          label="Name"
+          value={chord.name ?? ''}
+          maxLength={LIMITS.nameLength}
+          onCommit={(name) => onChange({ name: name === '' ? null : name })}
+        />
+      </div>
+    </div>
+  );
+}
+
+function ChordKeys({ chord, onChange }: ChordFieldsProps) {
+  const board = useBench((bench) => bench.keymap.board);
+  const selected = useBench((bench) => bench.selectedKeys);
+  const canTake = selected.length >= CHORD_KEYS.least && selected.length <= CHORD_KEYS.most;
+  return (
+    <fieldset className={styles.set}>
+      <legend>Keys</legend>
+      <ul className={styles.keys}>
+        {chord.keys.map((key) => (
+          <li key={key}>
+            {keyName(board, key)}
+            <Button
+              tone="quiet"
+              aria-label={`Take ${keyName(board, key)} out of the chord`}
+              disabled={chord.keys.length <= CHORD_KEYS.least}
+              onClick={() => onChange({ keys: chord.keys.filter((each) => each !== key) })}
+            >
+              ×
+            </Button>
+          </li>
+        ))}
+      </ul>
+      {canTake && (
+        <Button onClick={() => onChange({ keys: selected })}>Take the {selected.length} selected keys</Button>
+      )}
+    </fieldset>
+  );
+}
+
+function ChordLayers({ chord, onChange }: ChordFieldsProps) {
+  const keymap = useBench((bench) => bench.keymap);
+  const live = layersOfChord(keymap, { ...chord, id: '' });
+  const toggle = (layer: LayerId, on: boolean) => {
+    const layers = keymap.layers.map(({ id }) => id).filter((id) => (id === layer ? on : live.includes(id)));
+    onChange({ layers });
+  };
+  return (
+    <fieldset className={styles.set}>
+      <legend>Live on</legend>
+      <label>
+        <input
+          type="checkbox"
+          checked={chord.layers === undefined}
+          onChange={(event) => onChange({ layers: event.target.checked ? null : live })}
+        />
+        every layer, new ones too
+      </label>
+      {chord.layers !== undefined &&
+        keymap.layers.map((layer) => (
+          <label key={layer.id}>
+            <input
+              type="checkbox"
+              checked={live.includes(layer.id)}
+              // A chord lives on one layer at least.
+              disabled={live.length === 1 && live.includes(layer.id)}
+              onChange={(event) => toggle(layer.id, event.target.checked)}
+            />
+            {layer.name}
+          </label>
+        ))}
+    </fieldset>
+  );
+}
