@@ -3,6 +3,7 @@ import { compileKeymap } from '../../core/engine/compile.ts';
 import { bindingUnder, type Compiled } from '../../core/engine/compiled.ts';
 import { createEngine } from '../../core/engine/engine.ts';
 import type { HostLayout } from '../../core/host/host-layout.ts';
+import { usHost } from '../../core/host/us.ts';
 import { benchKeymap } from './bench-keymap.ts';
 import type { BenchRow } from './bench-row.ts';
 import { randomStream } from './engine-stream.ts';
@@ -70,7 +71,7 @@ function medians(runs: readonly (() => void)[]): number[] {
 }
 
 /** The engine on 10^6 valid random events, trace off, beside a bare loop over the same events. Takes some seconds. */
-export function benchEngine(host: HostLayout): BenchRow[] {
+export function benchEngine(host: HostLayout = usHost): BenchRow[] {
   const compiled = compileKeymap(benchKeymap(), host);
   const list = streams(compiled);
   const [bare = 0, each = 0, whole = 0] = medians([
