@@ -4,6 +4,7 @@ import type { Finding } from '../../core/findings/find.ts';
 import { findAll } from '../../core/findings/find-all.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
 import type { NeedRoute } from '../../core/routes/types.ts';
+import { findList } from '../find-list.ts';
 import { type NeedReport, needReports, needTable } from '../need-report.ts';
 import { needsToCheck } from '../needs-to-check.ts';
 import { openDesign } from '../open-design.ts';
@@ -31,7 +32,7 @@ export function checkCommand(args: readonly string[]): Outcome {
   const { keymap, host } = design.value;
   const asked = needsToCheck(keymap, values.needs);
   if (!asked.ok) return refused(asked.problem);
-  const facts = factsOf(keymap, host, asked.value);
+  const facts = factsOf(keymap, host, asked.value, findList);
   const findings = findAll(facts);
   const reports = needReports(keymap, facts.needs);
   const well =
