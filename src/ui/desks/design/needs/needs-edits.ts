@@ -5,9 +5,9 @@ import type { Keymap, Needs } from '../../../../core/keymap/types.ts';
 
 const NONE: Needs = { lists: [], own: [], waived: [] };
 
-/** The needs of a design as they are in force: `ascii` where it says nothing. */
+/** The needs of a design; none where it says nothing. */
 export function needsInForce(keymap: Keymap): Needs {
-  return keymap.needs ?? { ...NONE, lists: ['ascii'] };
+  return keymap.needs ?? NONE;
 }
 
 /** Takes a list in or out. */

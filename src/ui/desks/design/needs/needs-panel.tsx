@@ -9,7 +9,7 @@ import { NeedChips } from './need-chips.tsx';
 import { NeedDetail } from './need-detail.tsx';
 import { groupNeeds } from './need-groups.ts';
 import { countByStatus, type NeedRow, type NeedStatus, needRows, searchNeeds } from './need-rows.ts';
-import { useNeedSources } from './need-sources.ts';
+import { needSources } from './need-sources.ts';
 import { NeedsDialog } from './needs-dialog.tsx';
 import styles from './needs-panel.module.css';
 import { layerEntries, MODIFIER_ENTRIES } from './palette.ts';
@@ -21,7 +21,7 @@ const STATUSES: readonly NeedStatus[] = ['missing', 'clumsy', 'reached'];
 export function NeedsPanel() {
   const keymap = useBench((bench) => bench.keymap);
   const { needs } = useAnalysis();
-  const sources = useNeedSources();
+  const sources = useMemo(() => needSources(keymap), [keymap]);
   const [query, setQuery] = useState('');
   const [only, setOnly] = useState<NeedStatus | null>(null);
   const [looked, setLooked] = useState<NeedRow | null>(null);
