@@ -43,7 +43,7 @@ function mendOf({ keymap }: Facts, waived: WaivedNeed, words: string): Mend {
     return !read.ok || needText(read.value) !== waived.text;
   });
   return {
-    title: `Ask for ${words} again`,
+    title: waived.askedFor ? `Ask for ${words} again` : `Take ${words} off the needs let off`,
     edits: [{ edit: 'set-needs', needs: { lists, own, waived: left } }],
   };
 }
