@@ -4,16 +4,29 @@ import { readyBoard } from './ready-board.ts';
 
 const board = readyBoard('split-36', 'Thirty-six keys, two halves');
 
-/** A thumb key that enters a layer is pressed on purpose: whatever is pressed inside makes it a hold, at once. */
-const thumbTiming = (word: string): Partial<Binding> =>
-  word.includes('⇩@')
-    ? { holdAfterMs: 180, holdBy: 'press-inside', quietBeforeMs: 0, againWithinMs: 200 }
+/**
+ * A thumb key that enters a layer is pressed on purpose: whatever is pressed inside makes it a hold, at once. The Z is
+ * the flaw that is left in: its hold came later, and without the protections of the home row.
+ */
+const lettersTiming = (word: string): Partial<Binding> => {
+  if (word.includes('⇩@')) {
+    return {
+      holdAfterMs: 180,
+      holdBy: 'press-inside',
+      quietBeforeMs: 0,
+      againWithinMs: 200,
+      sameHandTaps: false,
+    };
+  }
+  return word.startsWith('z')
+    ? { holdAfterMs: 200, holdBy: 'time-only', quietBeforeMs: 0, sameHandTaps: false }
     : {};
+};
 
 const LETTERS = `
   q              w          e           r            t     y  u             i           o           p
   a⇩ControlLeft  s⇩AltLeft  d⇩MetaLeft  f⇩ShiftLeft  g     h  j⇩ShiftRight  k⇩MetaRight l⇩AltRight  '⇩ControlRight
-  z              x          c           v            b     n  m             ,           .           /
+  z⇩CapsLock     x          c           v            b     n  m             ,           .           /
   Escape         Space⇩@moves           Tab          Backspace⇩@numbers     Enter⇩@signs            Delete`;
 
 const MOVES = `
@@ -62,7 +75,7 @@ export const beaconLog: Keymap = {
     waived: [],
   },
   layers: [
-    { id: 'letters', name: 'Letters', places: drawnPlaces(board, LETTERS, thumbTiming) },
+    { id: 'letters', name: 'Letters', places: drawnPlaces(board, LETTERS, lettersTiming) },
     { id: 'moves', name: 'Moves', places: drawnPlaces(board, MOVES) },
     { id: 'signs', name: 'Signs', places: drawnPlaces(board, SIGNS) },
     { id: 'numbers', name: 'Numbers', places: drawnPlaces(board, NUMBERS) },
@@ -82,7 +95,7 @@ export const beaconLog: Keymap = {
       id: 'save',
       name: 'Save the log',
       keys: ['L12', 'L13', 'L14'],
-      windowMs: 50,
+      windowMs: 65,
       layers: ['letters'],
       quietBeforeMs: 100,
       action: { do: 'key', code: 'KeyS', with: ['ControlLeft'] },

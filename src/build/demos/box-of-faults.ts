@@ -1,4 +1,5 @@
-import type { Board, BoardKey, Keymap } from '../../core/keymap/types.ts';
+import type { Code } from '../../core/keymap/codes.ts';
+import type { Board, BoardKey, Chord, Keymap } from '../../core/keymap/types.ts';
 import { drawnPlaces } from './notation.ts';
 import { readyBoard } from './ready-board.ts';
 
@@ -37,6 +38,18 @@ const PIT = `
   ·  ·  ·  ·  ·    ·  ·  ·  ·  ·
   -  ·     ·       ·  ·     ·`;
 
+/** A chord of the letters that gives a shortcut. */
+function chord(id: string, name: string, keys: readonly string[], windowMs: number, code: Code): Chord {
+  return {
+    id,
+    name,
+    keys,
+    windowMs,
+    layers: ['letters'],
+    action: { do: 'key', code, with: ['ControlLeft'] },
+  };
+}
+
 /** Everything that the validator has to say, once. */
 export const boxOfFaults: Keymap = {
   $schema: 'neutral-keymap.schema.json',
@@ -46,7 +59,11 @@ export const boxOfFaults: Keymap = {
   notes: '',
   board,
   hosts: [{ system: 'linux', layout: 'us', variant: '' }],
-  needs: { lists: [], own: ['a', 'A', ';', 'key:ArrowLeft', 'key:Pause'], waived: [] },
+  needs: {
+    lists: ['harbour-signals'],
+    own: ['a', 'A', 'b', ';', 'key:ArrowLeft', 'key:Pause'],
+    waived: [{ need: 'b', why: 'no word on the box has one' }],
+  },
   layers: [
     { id: 'letters', name: 'Letters', places: drawnPlaces(board, LETTERS) },
     { id: 'moves', name: 'Moves', places: drawnPlaces(board, MOVES) },
@@ -54,5 +71,15 @@ export const boxOfFaults: Keymap = {
     { id: 'pit', name: 'Pit', places: drawnPlaces(board, PIT) },
     { id: 'attic', name: 'Attic', places: {} },
   ],
-  chords: [],
+  chords: [
+    chord('small', 'Undo', ['R12', 'R13'], 45, 'KeyZ'),
+    chord('large', 'Redo', ['R12', 'R13', 'R14'], 65, 'KeyY'),
+    { ...chord('stuck', 'Open', ['LT2', 'R21'], 55, 'KeyO'), layers: ['moves'] },
+    chord('wide', 'New', ['L35', 'L12'], 50, 'KeyN'),
+    chord('holding', 'Find', ['L22', 'L23'], 45, 'KeyF'),
+    chord('edge', 'Print', ['R21', 'R22'], 50, 'KeyP'),
+    chord('slow', 'Select all', ['R32', 'R33'], 150, 'KeyA'),
+    chord('first', 'Cut', ['L32', 'L33'], 45, 'KeyX'),
+    chord('second', 'Copy', ['L32', 'L33'], 45, 'KeyC'),
+  ],
 };
