@@ -77,10 +77,11 @@ export function DesignDesk() {
   );
 }
 
+/** How many needs are missing: what a closed side must still say. */
 function MissingCount() {
   const { needs } = useAnalysis();
   const missing = needs.filter(({ route }) => route === null).length;
-  return missing === 0 ? null : `${missing} missing`;
+  return missing === 0 ? null : missing;
 }
 
 function FindingCount() {

@@ -36,6 +36,7 @@ export function Chip({ id, glyph, carried, label, status, marks, tabStop, onLook
       data-chip={id}
       data-status={status}
       data-dragging={isDragging}
+      data-narrow={glyph.length === 1}
       className={styles.chip}
       tabIndex={tabStop ? 0 : -1}
       aria-pressed={inHand}

@@ -1,0 +1,74 @@
+import { expect, type Page, test } from '@playwright/test';
+import { writeKeymap } from '../../src/core/keymap/write.ts';
+import { chip, download, drag, half, key, missingFinding, readExport } from './design-desk.ts';
+
+/** A fresh profile, and a new 36-key design that has letters, digits and little else. */
+async function openNewDesign(page: Page, press: (button: string) => Promise<void>) {
+  await page.goto('./');
+  await page.getByRole('listbox', { name: 'Keys' }).waitFor();
+  await press('Designs');
+  await press('New design…');
+  await press('Make the design');
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await expect(key(page, 'L21')).toBeVisible();
+}
+
+test('with the pointer: needs onto the board, a chord of three, a missing need placed, the keymap taken away', async ({
+  page,
+}) => {
+  const press = async (name: string) => {
+    await page.getByRole('button', { name, exact: true }).or(page.getByRole('menuitem', { name })).click();
+  };
+  await openNewDesign(page, press);
+  await page.getByRole('button', { name: /^1 Numbers/ }).click();
+
+  for (const [need, place] of [
+    ['[', 'L33'],
+    [']', 'L32'],
+    ['-', 'R32'],
+  ] as const) {
+    await expect(missingFinding(page, need)).toBeVisible();
+    await drag(page, chip(page, `need ${need}`), half(page, place, 'tap'));
+    await expect(missingFinding(page, need)).toHaveCount(0);
+  }
+
+  await page.getByRole('button', { name: /^0 Base/ }).click();
+  for (const id of ['L24', 'L23', 'L22']) await key(page, id).click({ modifiers: ['Shift'] });
+  await page
+    .getByRole('region', { name: 'Selected keys' })
+    .getByRole('button', { name: 'Make chord' })
+    .click();
+  const card = page.getByRole('dialog', { name: /New chord of 3 keys/ });
+  await card.getByLabel('Does').selectOption('key');
+  await card.getByLabel('Key', { exact: true }).fill('Tab');
+  await card.getByRole('option', { name: 'Tab', exact: true }).first().click();
+  await card.getByRole('slider', { name: 'Window' }).fill('60');
+  await card.getByLabel('Window, number').fill('45');
+  await card.getByLabel('Window, number').press('Enter');
+  await card.getByRole('button', { name: 'Make chord' }).click();
+  await page.keyboard.press('Escape');
+
+  await page.getByRole('button', { name: /^1 Numbers/ }).click();
+  await expect(chip(page, 'need `')).toHaveAttribute('data-status', 'missing');
+  await expect(missingFinding(page, '`')).toBeVisible();
+  await drag(page, chip(page, 'need `'), half(page, 'L34', 'tap'));
+  await expect(chip(page, 'need `')).toHaveAttribute('data-status', 'reached');
+  await expect(missingFinding(page, '`')).toHaveCount(0);
+
+  await press('Export');
+  const text = await download(page, () =>
+    page.getByRole('button', { name: 'Download: Neutral keymap' }).click(),
+  );
+  const keymap = readExport(text);
+  expect(writeKeymap(keymap)).toBe(text);
+  expect(keymap.chords).toMatchObject([
+    { keys: ['L24', 'L23', 'L22'], windowMs: 45, action: { do: 'key', code: 'Tab' } },
+  ]);
+  const places = keymap.layers[1]?.places;
+  expect(places).toMatchObject({
+    L33: { tap: { do: 'char', char: '[' } },
+    L32: { tap: { do: 'char', char: ']' } },
+    R32: { tap: { do: 'char', char: '-' } },
+    L34: { tap: { do: 'char', char: '`' } },
+  });
+});

@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs';
+import { expect, type Page } from '@playwright/test';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { readKeymap } from '../../src/core/keymap/read.ts';
+import type { Keymap } from '../../src/core/keymap/types.ts';
+
+/** The chip of a need, a layer key or a modifier, by what it stands for: "need [". */
+export const chip = (page: Page, id: string) => page.locator(`[data-chip=${JSON.stringify(id)}]`);
+
+/** A key of the board. */
+export const key = (page: Page, id: string) => page.locator(`[data-key=${JSON.stringify(id)}]`);
+
+/** Half of a key as a place to drop on. */
+export const half = (page: Page, id: string, side: 'tap' | 'hold') =>
+  key(page, id).locator(`[data-side=${side}]`);
+
+/** The findings that say that a need is missing. */
+export const missingFinding = (page: Page, need: string) =>
+  page.locator('[data-rule=need-missing]').filter({ hasText: `“${need}”` });
+
+/** Moves the real pointer from one thing to another with the button down, as a hand would. */
+export async function drag(page: Page, from: ReturnType<typeof chip>, to: ReturnType<typeof half>) {
+  await from.scrollIntoViewIfNeeded();
+  const start = await from.boundingBox();
+  const end = await to.boundingBox();
+  if (start === null || end === null) throw new Error('There is nothing to drag, or nowhere to drag it to.');
+  await page.mouse.move(start.x + start.width / 2, start.y + start.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(start.x + start.width / 2 + 12, start.y + start.height / 2 + 6, { steps: 4 });
+  await page.mouse.move(end.x + end.width / 2 + 1, end.y + end.height / 2, { steps: 12 });
+  await page.mouse.up();
+}
+
+/** The text of a file that the page hands out. */
+export async function download(page: Page, press: () => Promise<void>): Promise<string> {
+  const waiting = page.waitForEvent('download');
+  await press();
+  const path = await (await waiting).path();
+  return readFileSync(path, 'utf8');
+}
+
+/** Reads an exported keymap: it passes the published JSON Schema (by Ajv) and the reader. */
+export function readExport(text: string): Keymap {
+  const schema = JSON.parse(readFileSync('public/neutral-keymap.schema.json', 'utf8'));
+  const validate = new Ajv2020({ strict: false }).compile(schema);
+  expect(validate(JSON.parse(text)), JSON.stringify(validate.errors)).toBe(true);
+  const read = readKeymap(text);
+  if (!read.ok) throw new Error(read.problem.map(({ sentence }) => sentence).join(' '));
+  return read.value;
+}
