@@ -17,9 +17,10 @@ export interface TextSpace {
 /** From line to line and from cap to foot, in sizes. */
 export const LINE = 1.08;
 
-const NARROW = /[\sijltfrI.,:;'’|!()[\]{}\-“”]/u;
-const WIDE =
-  /[mwMWO@%&—…+=<>~]|\p{Extended_Pictographic}|[\u1100-\u11ff\u2e80-\ua4cf\uac00-\ud7af\uf900-\ufaff\uff00-\uff60]/u;
+const NARROW = /[\sijltfrI.,:;'’|!()[\]-]/;
+const WIDE = /[mwMWO@%&#^—…+=<>~]/;
+/** Two letters in one sign, such as ǆ. */
+const DOUBLE = /[\u01c4-\u01cc\u01f1-\u01f3]/;
 const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** The characters of a text as a person counts them. */
@@ -33,9 +34,13 @@ export function textWidth(text: string): number {
 }
 
 function charWidth(char: string): number {
-  if (WIDE.test(char)) return 1.02;
-  if (NARROW.test(char)) return 0.46;
-  return /^\p{Lu}/u.test(char) ? 0.8 : 0.66;
+  // An accent sits on its letter and does not widen it.
+  const letter = char.normalize('NFD').charAt(0);
+  if (DOUBLE.test(char)) return 1.45;
+  if (WIDE.test(letter)) return 1.02;
+  if (NARROW.test(letter)) return 0.46;
+  if (letter > '\u007e') return 1.1;
+  return /[A-Z]/.test(letter) ? 0.8 : 0.66;
 }
 
 /**

@@ -3,6 +3,7 @@ import { codeName } from '../../../core/host/code-names.ts';
 import type { HostLayout } from '../../../core/host/host-layout.ts';
 import { MODIFIERS, type Modifier } from '../../../core/keymap/codes.ts';
 import type { Action, Keymap, Side } from '../../../core/keymap/types.ts';
+import { Disclosure } from '../../widgets/disclosure.tsx';
 import { Select } from '../../widgets/select.tsx';
 import {
   ACTION_KINDS,
@@ -124,19 +125,21 @@ function KeyFields({ action, host, onChange }: KindProps) {
         onChoose={(code) => onChange({ do: 'key', code, ...(held.length === 0 ? {} : { with: held }) })}
       />
       {key !== null && (
-        <fieldset className={styles.modifiers}>
-          <legend>With</legend>
-          {MODIFIERS.map((modifier) => (
-            <label key={modifier}>
-              <input
-                type="checkbox"
-                checked={held.includes(modifier)}
-                onChange={(event) => toggle(modifier, event.target.checked)}
-              />
-              {codeName(modifier)}
-            </label>
-          ))}
-        </fieldset>
+        <Disclosure title="With modifiers" startOpen={held.length > 0}>
+          <fieldset className={styles.modifiers}>
+            <legend className={styles.hidden}>Modifiers around it</legend>
+            {MODIFIERS.map((modifier) => (
+              <label key={modifier}>
+                <input
+                  type="checkbox"
+                  checked={held.includes(modifier)}
+                  onChange={(event) => toggle(modifier, event.target.checked)}
+                />
+                {codeName(modifier)}
+              </label>
+            ))}
+          </fieldset>
+        </Disclosure>
       )}
     </>
   );

@@ -71,7 +71,9 @@ function putBeside(element: HTMLElement, anchors: readonly SVGElement[]): void {
 function useFocusRequest(sheet: RefObject<HTMLElement | null>, request: number): void {
   useEffect(() => {
     if (request === 0) return;
-    const first = sheet.current?.querySelector<HTMLElement>('[data-first]');
+    const first =
+      sheet.current?.querySelector<HTMLElement>('[data-first]') ??
+      sheet.current?.querySelector<HTMLElement>('select, input');
     (first ?? sheet.current)?.focus();
   }, [sheet, request]);
 }

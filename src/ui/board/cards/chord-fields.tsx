@@ -79,7 +79,8 @@ export function ChordFields({ chord, onChange }: ChordFieldsProps) {
 function ChordKeys({ chord, onChange }: ChordFieldsProps) {
   const board = useBench((bench) => bench.keymap.board);
   const selected = useBench((bench) => bench.selectedKeys);
-  const canTake = selected.length >= CHORD_KEYS.least && selected.length <= CHORD_KEYS.most;
+  const isOther = selected.some((key) => !chord.keys.includes(key)) || selected.length < chord.keys.length;
+  const canTake = isOther && selected.length >= CHORD_KEYS.least && selected.length <= CHORD_KEYS.most;
   return (
     <fieldset className={styles.set}>
       <legend>Keys</legend>
@@ -115,7 +116,7 @@ function ChordLayers({ chord, onChange }: ChordFieldsProps) {
   return (
     <fieldset className={styles.set}>
       <legend>Live on</legend>
-      <label>
+      <label className={styles.whole}>
         <input
           type="checkbox"
           checked={chord.layers === undefined}

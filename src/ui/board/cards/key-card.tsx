@@ -27,7 +27,13 @@ export function KeyCard({ keyId }: { readonly keyId: KeyId }) {
   const source = { keymap, host };
   return (
     <>
-      <ul className={styles.layers}>
+      <div className={styles.heads} aria-hidden="true">
+        <span />
+        <span>Layer</span>
+        <span>Tap</span>
+        <span>Hold</span>
+      </div>
+      <ul>
         {layerRows(keyId, source).map((row) => (
           <LayerPart
             key={row.layer}

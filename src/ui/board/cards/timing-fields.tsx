@@ -32,26 +32,28 @@ export function TimingFields({ keymap, binding, onChange }: TimingFieldsProps) {
   const whole = timingOf(keymap);
   return (
     <div className={styles.timing}>
-      {DURATIONS.map(({ field, label }) => (
-        <div key={field} className={styles.duration}>
-          <NumberField
-            label={label}
-            unit="ms"
-            value={now[field]}
-            min={0}
-            max={LONGEST_MS}
-            step={5}
-            onCommit={(value) => onChange({ [field]: value })}
-          />
-          {binding[field] === undefined ? (
-            <span className={styles.default}>the design’s</span>
-          ) : (
-            <button type="button" className={styles.reset} onClick={() => onChange({ [field]: null })}>
-              back to {whole[field]} ms
-            </button>
-          )}
-        </div>
-      ))}
+      <div className={styles.durations}>
+        {DURATIONS.map(({ field, label }) => (
+          <div key={field} className={styles.duration}>
+            <NumberField
+              label={label}
+              unit="ms"
+              value={now[field]}
+              min={0}
+              max={LONGEST_MS}
+              step={5}
+              onCommit={(value) => onChange({ [field]: value })}
+            />
+            {binding[field] === undefined ? (
+              <span className={styles.default}>as the design</span>
+            ) : (
+              <button type="button" className={styles.reset} onClick={() => onChange({ [field]: null })}>
+                as the design: {whole[field]}
+              </button>
+            )}
+          </div>
+        ))}
+      </div>
       <Select
         label="Hold by"
         value={binding.holdBy ?? 'default'}
