@@ -60,7 +60,7 @@ function Mark() {
           strokeLinecap="round"
         />
       </svg>
-      <span className={styles.word}>Handful</span>
+      <h1 className={styles.word}>Handful</h1>
     </span>
   );
 }
@@ -69,7 +69,7 @@ function DesignName() {
   const name = useBench((bench) => bench.keymap.name);
   const edit = useBench((bench) => bench.edit);
   const readOnly = useBench((bench) => bench.readOnly);
-  if (readOnly) return <h1 className={styles.name}>{name}</h1>;
+  if (readOnly) return <p className={styles.name}>{name}</p>;
   return (
     <CommitField
       label="Name of the design"

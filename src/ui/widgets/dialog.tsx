@@ -39,7 +39,7 @@ export function Dialog({ title, onClose, children, footer, width = 'narrow' }: D
         if (event.target === dialog.current) onClose();
       }}
     >
-      <div className={styles.sheet}>
+      <div>
         <header className={styles.header}>
           <h2 id={heading}>{title}</h2>
           <IconButton label="Close" onClick={onClose}>

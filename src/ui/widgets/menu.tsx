@@ -53,7 +53,12 @@ export function MenuButton({
           }
         }}
       >
-        {children ?? label}
+        {children ?? (
+          <>
+            {label}
+            <span className={styles.caret} aria-hidden="true" />
+          </>
+        )}
       </Button>
       {open && (
         <Popover anchor={anchor} onClose={() => setOpen(false)} label={label} role="menu">
