@@ -31,10 +31,10 @@ export function readKeymap(text: string): Result<Keymap, ReadProblem[]> {
 
 /** Reads a keymap from a value, as JSON gives it; for the rest see `readKeymap`. */
 export function checkKeymap(value: unknown): Result<Keymap, ReadProblem[]> {
-  const problem = untame(value);
-  if (problem) return failAs([problem]);
   const document = migrate(value);
   if (!document.ok) return failAs([document.problem]);
+  const problem = untame(document.value);
+  if (problem) return failAs([problem]);
   const shaped = checkShape(document.value);
   if (!shaped.ok) return failAs(shaped.problem);
   const keymap = withCharsInNfc(shaped.value);

@@ -142,13 +142,16 @@ const timingFields = {
 
 export const timingSchema = described(z.strictObject(timingFields), { id: 'timing' });
 
+/** JSON Schema for an object with that field; written out in full for validators that are strict about it. */
+const having = (field: string) => ({ type: 'object', properties: { [field]: {} }, required: [field] });
+
 export const bindingSchema = described(
   z
     .strictObject({ tap: z.optional(actionSchema), hold: z.optional(actionSchema), ...timingFields })
     .check(
       z.refine((binding) => binding.tap !== undefined || binding.hold !== undefined, 'tap, hold or both'),
     ),
-  { id: 'binding', anyOf: [{ required: ['tap'] }, { required: ['hold'] }] },
+  { id: 'binding', anyOf: [having('tap'), having('hold')] },
 );
 
 export const layerSchema = described(

@@ -30,7 +30,7 @@ export function untame(value: unknown): Problem | undefined {
 function ownProblem({ value, path }: Inner): Problem | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
   if (path.length > MOST_LEVELS) {
-    return { path, found: `more than ${MOST_LEVELS} levels`, expected: 'the levels of a keymap' };
+    return { path, found: `more than ${MOST_LEVELS} levels`, expected: `${MOST_LEVELS} at most` };
   }
   const count = Array.isArray(value) ? value.length : Object.keys(value).length;
   if (count > MOST_ITEMS) {

@@ -6,7 +6,7 @@ type Tree = string | number | boolean | null | readonly Tree[] | ReadonlyMap<str
 type Field = readonly [name: string, value: Tree | undefined];
 
 /** As long as a line may grow before what is on it is put on lines of its own. */
-const LINE_LENGTH = 110;
+const LINE_LENGTH = 140;
 
 const SCHEMA = 'neutral-keymap.schema.json';
 
