@@ -11,13 +11,26 @@ export function RecordKey({ onRecord }: { readonly onRecord: (code: Code) => voi
   const record = useRef(onRecord);
   record.current = onRecord;
   useEffect(() => (isOn ? listen(setRecording, (code) => record.current(code)) : undefined), [isOn]);
-  if (recording === null) return <Button onClick={() => setRecording(WAITING)}>Record next key</Button>;
+  const button = useRef<HTMLButtonElement>(null);
+  const hadRecorded = useRef(false);
+  // The one button takes the other's place, and with it the focus.
+  useEffect(() => {
+    if (isOn || hadRecorded.current) button.current?.focus();
+    hadRecorded.current = isOn;
+  }, [isOn]);
+  if (recording === null) {
+    return (
+      <Button ref={button} onClick={() => setRecording(WAITING)}>
+        Record next key
+      </Button>
+    );
+  }
   return (
     <span className={styles.recording} role="status">
       {recording.state === 'unknown'
         ? `The browser names that key “${recording.code}”, which a keymap does not know. Press another.`
         : 'Press the key…'}
-      <Button tone="quiet" onClick={() => setRecording(null)}>
+      <Button ref={button} tone="quiet" onClick={() => setRecording(null)}>
         Cancel
       </Button>
     </span>
