@@ -1,13 +1,16 @@
 /**
- * Writes the tables in public/hosts and the bundled one of `us`: `npm run tables`. Needs Debian's xkb-data,
- * libxkbcommon-tools and libx11-data; takes about half a minute.
+ * Writes the tables in public/hosts and public/needs, the bundled one of `us`, and what the tests check the host
+ * tables against: `npm run tables`. Needs Debian's xkb-data, libxkbcommon-tools and libx11-data; takes some minutes.
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { languageFile, languageLists } from '../core/needs/language-table.ts';
 import { readComposeFile } from './tables/compose-file.ts';
 import { hostTable } from './tables/host-tables.ts';
 import { KeysymTable } from './tables/keysyms.ts';
+import { cldrLanguages, languageTable } from './tables/language-tables.ts';
 import { LAYOUTS } from './tables/layouts.ts';
+import { strokeDigest } from './tables/stroke-digest.ts';
 
 const COMPOSE_FILE = '/usr/share/X11/locale/en_US.UTF-8/Compose';
 
@@ -29,6 +32,21 @@ function writeHosts(): void {
     return { layout, variant, title: table.title, file, languages };
   });
   writeFileSync('public/hosts/index.json', `${JSON.stringify(index, null, 1)}\n`);
+  const digest = strokeDigest(LAYOUTS, compose, keysyms);
+  writeFileSync('tests/core/host/data/how-to-type.json', `${JSON.stringify(digest, null, 1)}\n`);
+}
+
+/** One table a language, and an index that tells which lists there are without loading any. */
+function writeLanguages(): void {
+  mkdirSync('public/needs', { recursive: true });
+  const index = cldrLanguages().flatMap((language) => {
+    const table = languageTable(language);
+    if (table === null) return [];
+    const file = languageFile(`cldr:${language}`) ?? '';
+    writeFileSync(`public/needs/${file}`, `${JSON.stringify(table)}\n`);
+    return languageLists(table).map(({ name, title, needs }) => ({ name, title, file, count: needs.length }));
+  });
+  writeFileSync('public/needs/index.json', `${JSON.stringify(index, null, 1)}\n`);
 }
 
 function writeUsModule(json: string): void {
@@ -45,10 +63,11 @@ function writeUsModule(json: string): void {
   spawnSync('npx', ['biome', 'check', '--write', 'src/core/host/us-table.ts']);
 }
 
+writeLanguages();
 const missing = missingSource();
 if (missing === null) {
   writeHosts();
 } else {
-  console.error(`The tables were left as they are: ${missing} is missing.`);
+  console.error(`The tables of host layouts were left as they are: ${missing} is missing.`);
   process.exitCode = 1;
 }
