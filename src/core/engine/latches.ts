@@ -3,7 +3,7 @@ import type { Subject } from './compiled.ts';
 import type { Explainer } from './explain.ts';
 import { LATCHED, type LayerState } from './layer-state.ts';
 
-/** No typing action has the latch to take along when it is released. */
+/** In place of a subject: no action has used the latch; or, asked for, whichever used it. */
 const NOBODY = -1;
 
 interface Latch {
@@ -13,8 +13,7 @@ interface Latch {
   /** Whose press turned it on. */
   readonly key: Subject;
   keyUp: boolean;
-  used: boolean;
-  /** The action that used it after its key's release, by the subject that pressed it (rule L4). */
+  /** Whose press used it; NOBODY while it is unused. */
   usedBy: Subject;
 }
 
@@ -38,21 +37,18 @@ export class Latches {
     return this.on.length === 0;
   }
 
-  /** L1: turns an unused latch of the target off, or else a new one on. */
+  /** L1: turns an unused latch of the target off, or else a new one on. Once off, it cannot be used, so no release does anything. */
   press(isLayer: boolean, target: number, key: Subject, now: number): void {
     const at = this.on.findIndex(
-      (latch) => !latch.used && latch.isLayer === isLayer && latch.target === target,
+      (latch) => latch.usedBy === NOBODY && latch.isLayer === isLayer && latch.target === target,
     );
     const unused = this.on[at];
     if (unused === undefined) this.start(isLayer, target, key, now);
-    else {
-      if (this.startedBy[unused.key] === unused) this.startedBy[unused.key] = null;
-      this.turnOff(at, unused, 'L1', now);
-    }
+    else this.turnOff(at, unused, 'L1', now);
   }
 
   private start(isLayer: boolean, target: number, key: Subject, now: number): void {
-    const latch: Latch = { isLayer, target, key, keyUp: false, used: false, usedBy: NOBODY };
+    const latch: Latch = { isLayer, target, key, keyUp: false, usedBy: NOBODY };
     this.on.push(latch);
     this.startedBy[key] = latch;
     if (this.explain !== null) this.explain.latch(isLayer, target, key, true, 'L1', now);
@@ -66,7 +62,7 @@ export class Latches {
     if (latch === null || latch === undefined) return;
     this.startedBy[key] = null;
     latch.keyUp = true;
-    if (latch.used) this.turnOff(this.on.indexOf(latch), latch, 'L3', now);
+    if (latch.usedBy !== NOBODY) this.turnOff(this.on.indexOf(latch), latch, 'L3', now);
   }
 
   /** L2, step 1: modifier latches that an earlier action used go off, unless their key is down. */
@@ -76,15 +72,14 @@ export class Latches {
 
   /** L2, steps 3 and 4: the unused ones become used; layer latches whose key is up go off. */
   afterTyping(by: Subject, now: number): void {
-    for (const latch of this.on) {
-      if (latch.used) continue;
-      latch.used = true;
-      if (latch.keyUp) latch.usedBy = by;
-    }
+    for (const latch of this.on) if (latch.usedBy === NOBODY) latch.usedBy = by;
     this.sweep(true, NOBODY, 'L2', now);
   }
 
-  /** L4: the modifier latches that an action used after their key's release go off after it. */
+  /**
+   * L4: the modifier latches that an action used after their key's release go off after it. Those that it used while their
+   * key was down are still held by it, or went off with it (L3), so it is enough that the key is up.
+   */
   afterRelease(by: Subject, now: number): void {
     this.sweep(false, by, 'L4', now);
   }
@@ -93,7 +88,8 @@ export class Latches {
   private sweep(isLayer: boolean, by: Subject, rule: string, now: number): void {
     for (let at = this.on.length - 1; at >= 0; at--) {
       const latch = this.on[at];
-      if (latch === undefined || latch.isLayer !== isLayer || !latch.used || !latch.keyUp) continue;
+      if (latch === undefined || latch.isLayer !== isLayer || latch.usedBy === NOBODY || !latch.keyUp)
+        continue;
       if (by === NOBODY || latch.usedBy === by) this.turnOff(at, latch, rule, now);
     }
   }

@@ -142,6 +142,10 @@ describe('G3 whole chords', () => {
     const chords = [chord('DF', 20, key('1')), chord('DJ', 80, key('2'))];
     expect(playerOf(design({ base: letters, chords }))('D↓0 D↑200')).toBe('D↓80 D↑200');
   });
+  test('G3 in whatever order the larger ones stand in the document', () => {
+    const chords = [chord('DJ', 80, key('2')), chord('DF', 20, key('1'))];
+    expect(playerOf(design({ base: letters, chords }))('D↓0 D↑200')).toBe('D↓80 D↑200');
+  });
   test('G3 a window of 0 ms takes keys of the same instant only', () => {
     const play = playerOf(design({ base: letters, chords: [chord('DF', 0, key('1'))] }));
     expect(play('D↓5 F↓5 D↑9 F↑9')).toBe('1↓5 1↑9');

@@ -146,6 +146,13 @@ describe('L3 at the release of the latch key', () => {
   test('L3 a used layer latch goes off', () => {
     expect(play('3↓0 A↓10 3↑20 A↑30 A↓40 A↑50')).toBe('1↓10 1↑30 A↓40 A↑50');
   });
+  test('L3 only at the release of the press that turned it on, not at a later one of that key', () => {
+    const twice = design({
+      base: { A: key('A'), 1: latchCode('ShiftLeft'), 3: held('up') },
+      layers: { up: { 1: nothing } },
+    });
+    expect(playerOf(twice)('1↓0 1↑1 A↓2 3↓3 1↓4 1↑5 3↑6 A↑7')).toBe('ShiftLeft↓0 A↓2 A↑7 ShiftLeft↑7');
+  });
 });
 
 describe('L4 a modifier latch that was used after its key’s release', () => {

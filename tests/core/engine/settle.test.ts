@@ -124,6 +124,9 @@ describe('S4 a key of the same hand', () => {
     expect(tracerOf(sameHand, 'hold')('F↓0 1↓10 1↑20 F↑30')).toEqual(['S5 hold F@10']);
     expect(tracerOf(sameHand, 'hold')('1↓0 A↓10 A↑20 1↑30')).toEqual(['S5 hold 1@10']);
   });
+  test('S4 two thumb keys of one hand do not', () => {
+    expect(tracerOf(sameHand, 'hold')('1↓0 2↓10 2↑20 1↑30')).toEqual(['S5 hold 1@10']);
+  });
   test('S4 a firing is no key of a hand', () => {
     const keymap = design({
       base,
@@ -368,6 +371,9 @@ describe('S11 again within', () => {
     });
     expect(playerOf(keymap)('F↓0 F↑10 1↓20 F↓30 F↑100 1↑110 F↓510 F↑900')).toBe(
       'F↓10 F↑10 AltLeft↓50 AltLeft↑100 F↓510 F↑900',
+    );
+    expect(playerOf(keymap)('F↓0 F↑10 1↓20 F↓30 F↑100 1↑110 F↓510.25 F↑900')).toBe(
+      'F↓10 F↑10 AltLeft↓50 AltLeft↑100 ShiftLeft↓530.25 ShiftLeft↑900',
     );
     expect(playerOf(quick)('F↓0 F↑30 F↓40 F↑50')).toBe('ShiftLeft↓20 ShiftLeft↑30 F↓50 F↑50');
   });
