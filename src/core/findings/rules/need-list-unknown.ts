@@ -1,5 +1,5 @@
 import type { Facts } from '../facts.ts';
-import type { Finding } from '../find.ts';
+import type { Finding, Mend } from '../find.ts';
 import { finding, type Rule } from '../rule.ts';
 
 const id = 'need-list-unknown';
@@ -12,15 +12,17 @@ export const needListUnknown: Rule = {
   check: (facts) => facts.unknownLists.map((name) => found(facts, name)),
 };
 
-function found({ keymap }: Facts, name: string): Finding {
+/** No mend where it would leave waivers that nothing else asks for: this list may be the one that does. */
+function found({ keymap, waived: letOff }: Facts, name: string): Finding {
   const { lists = [], own = [], waived = [] } = keymap.needs ?? {};
   const needs = { lists: lists.filter((each) => each !== name), own, waived };
+  const mend: Mend = { title: `Take “${name}” off the needs`, edits: [{ edit: 'set-needs', needs }] };
   return finding({
     rule: id,
     messageId: 'unknown',
     severity: 'note',
     message: `The design asks for the need list “${name}”, which is not known here: its needs are not checked.`,
     data: { list: name, need: name },
-    mends: [{ title: `Take “${name}” off the needs`, edits: [{ edit: 'set-needs', needs }] }],
+    mends: letOff.every((each) => each.askedFor) ? [mend] : [],
   });
 }

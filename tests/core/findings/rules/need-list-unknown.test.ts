@@ -4,7 +4,7 @@ import { says } from '../design.ts';
 
 const layers = { base: 'a b c d e f g h i j' };
 const about = (lists: readonly string[]) =>
-  says(needListUnknown, { layers, lists, needs: ['a'], waived: ['b'] });
+  says(needListUnknown, { layers, lists, needs: ['a', 'b'], waived: ['b'] });
 
 describe('need-list-unknown', () => {
   it.each([
@@ -25,11 +25,16 @@ describe('need-list-unknown', () => {
     expect(about(lists)).toEqual([]);
   });
 
+  it('offers nothing while needs are let off that this list may ask for', () => {
+    const [found] = says(needListUnknown, { layers, lists: ['one'], waived: ['b'] });
+    expect(found?.mends).toEqual([]);
+  });
+
   it('offers to take the name off and to keep the rest', () => {
     expect(about(['modifiers', 'one'])[0]?.mends[0]?.edits).toEqual([
       {
         edit: 'set-needs',
-        needs: { lists: ['modifiers'], own: ['a'], waived: [{ need: 'b', why: 'never used' }] },
+        needs: { lists: ['modifiers'], own: ['a', 'b'], waived: [{ need: 'b', why: 'never used' }] },
       },
     ]);
   });
