@@ -38,7 +38,7 @@ function listOf(name: string): Result<NeedList, string> {
   const known = NEED_LISTS.map((list) => list.name).join(', ');
   if (!isFile(name))
     return fail(
-      `--needs: no file by that name, and no need list is called ${JSON.stringify(name)}; there are ${known}.`,
+      `--needs: no file by that name, and no need list is called ${JSON.stringify(name)}; there are ${known}, and cldr:xx for the language xx.`,
     );
   const text = readText(name, LIMITS.fileBytes);
   if (!text.ok) return text;

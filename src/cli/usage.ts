@@ -10,7 +10,9 @@ export const USAGE = `usage: npm run -s handful -- COMMAND …
   worksheet FILE [--as md|csv] [--host LAYOUT]
       every layer, key and chord with W3C codes and HID usages, for entering the design elsewhere by hand
 
-  FILE is a neutral keymap. A need list is a built-in name, or a file with one need a line or { "name", "needs" }.
+  FILE is a neutral keymap. A need list is a built-in name (ascii, editing, function-keys, media, modifiers, shortcuts,
+  shortcuts-macos, posix, names of programming languages, cldr:xx for the language xx), or a file with one need a line
+  or JSON { "name", "needs" }.
   LAYOUT is an XKB layout and variant, such as de or "us mac", instead of the design's first host.
   Exit codes: 0 all well, 1 something is broken or missing, 2 the input could not be read (the reason is on stderr).
   In CSV a cell that begins with = + - or @ has an apostrophe before it, so that no spreadsheet takes it for a formula.`;
