@@ -5,7 +5,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { findBrowser } from './find-browser.mjs.mts';
+import { findBrowser } from './find-browser.mjs';
 import { packagesMatch } from './packages-match.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));

@@ -31,24 +31,33 @@ function rowStroke(line: string): { code: Code; modifiers: readonly string[] } |
 }
 
 /**
+ * Asks by each of the names that a character may have: some layouts write "ellipsis", others U2026, and
+ * libxkbcommon, asked for a code point, looks for one of them only.
+ */
+function questions(wanted: string): readonly (readonly string[])[] {
+  if (wanted.startsWith('dead_')) return [['--keysym', wanted]];
+  const point = (wanted.codePointAt(0) ?? 0).toString(16).toUpperCase();
+  const byPoint = [`0x${point}`];
+  return wanted < '\u0100' ? [byPoint] : [byPoint, ['--keysym', `U${point.padStart(4, '0')}`]];
+}
+
+/**
  * What libxkbcommon says to press for a character (or, by name, for a dead key), without Caps Lock, media keys and the
  * number pad. Of one key only strokes from which no modifier can be left out. Sorted.
  */
 export function howToType(layout: string, variant: string, wanted: string): readonly string[] {
-  const isName = wanted.startsWith('dead_');
-  const what = isName ? ['--keysym', wanted] : [`0x${(wanted.codePointAt(0) ?? 0).toString(16)}`];
-  const args = ['how-to-type', '--layout', layout, '--variant', variant, ...what];
-  const text = execFileSync('xkbcli', args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
-  const strokes = text.split('\n').flatMap((line) => rowStroke(line) ?? []);
-  return strokes
-    .filter(({ code, modifiers }) =>
-      strokes.every(
-        (other) =>
-          other.code !== code ||
-          other.modifiers.length >= modifiers.length ||
-          !other.modifiers.every((name) => modifiers.includes(name)),
-      ),
-    )
-    .map(({ code, modifiers }) => strokeWord(code, modifiers))
-    .toSorted();
+  const strokes = questions(wanted).flatMap((question) => {
+    const args = ['how-to-type', '--layout', layout, '--variant', variant, ...question];
+    const text = execFileSync('xkbcli', args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
+    return text.split('\n').flatMap((line) => rowStroke(line) ?? []);
+  });
+  const needed = strokes.filter(({ code, modifiers }) =>
+    strokes.every(
+      (other) =>
+        other.code !== code ||
+        other.modifiers.length >= modifiers.length ||
+        !other.modifiers.every((name) => modifiers.includes(name)),
+    ),
+  );
+  return [...new Set(needed.map(({ code, modifiers }) => strokeWord(code, modifiers)))].toSorted();
 }
