@@ -11,14 +11,15 @@ export interface FoundCode {
 
 /**
  * The keys whose names match a search, best first: what the key types, the start of its name, the start of a word in
- * it, anywhere in name or code. Equals go in the order of the code list. Nothing is searched: the list itself.
+ * it, anywhere in name or code. Of equals the shorter name, then the order of the code list. Nothing is searched: the
+ * list itself.
  */
 export function searchCodes(search: string, host: HostLayout | null, most: number): readonly FoundCode[] {
   const wanted = search.trim().toLowerCase();
-  const ranked = CODES.map((code) => ({ code, rank: rankOf(code, wanted, host) }));
-  return ranked
+  if (wanted === '') return CODES.slice(0, most).map((code) => ({ code, words: fullName(code, host) }));
+  return CODES.map((code) => ({ code, rank: rankOf(code, wanted, host) }))
     .filter(({ rank }) => rank < NOT_FOUND)
-    .sort((one, other) => one.rank - other.rank)
+    .sort((one, other) => one.rank - other.rank || codeName(one.code).length - codeName(other.code).length)
     .slice(0, most)
     .map(({ code }) => ({ code, words: fullName(code, host) }));
 }
