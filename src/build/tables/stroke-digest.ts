@@ -4,9 +4,12 @@ import { howToType } from './how-to-type.ts';
 import type { KeysymTable } from './keysyms.ts';
 import { languageTable } from './language-tables.ts';
 import type { LayoutEntry } from './layouts.ts';
+import { xkbVersions } from './xkb-sources.ts';
 
 /** What XKB and the Compose file say by themselves, kept so that tables can be checked where XKB is not installed. */
 export interface StrokeDigest {
+  /** The versions that said so. */
+  readonly versions: string;
   /**
    * By layout and variant ("us mac"): for every character of ASCII and of the layout's languages, and for every dead
    * key, the strokes that libxkbcommon gives, '' where it gives none.
@@ -50,5 +53,5 @@ export function strokeDigest(
       wanted.map((output) => [output, howToType(layout, variant, output).join(' ')]),
     );
   }
-  return { strokes, compose };
+  return { versions: xkbVersions(), strokes, compose };
 }
