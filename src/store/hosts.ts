@@ -5,21 +5,13 @@ import type { HostLayout } from '../core/host/host-layout.ts';
 import { readHostTable } from '../core/host/host-table.ts';
 import { usHost } from '../core/host/us.ts';
 import type { Host, Keymap } from '../core/keymap/types.ts';
-
-/** Reads a table of a host layout by its address; hands back what was in it. */
-export type FetchTable = (address: string) => Promise<unknown>;
+import { type FetchTable, pageFetch } from './fetch-table.ts';
 
 /** A host layout as far as it is known: while it is loaded, and where there is none, `us` stands in. */
 export interface KnownHost {
   readonly host: HostLayout;
   readonly state: 'ready' | 'loading' | 'missing';
 }
-
-const pageFetch: FetchTable = async (address) => {
-  const answer = await fetch(address);
-  if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
-  return answer.json();
-};
 
 /**
  * The host layouts that have been loaded. `us` is there from the start; every other is fetched the first time

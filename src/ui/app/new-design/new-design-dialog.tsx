@@ -2,12 +2,10 @@ import { type FormEvent, useEffect, useId, useState } from 'react';
 import { ARRANGEMENTS } from '../../../core/board/arrangements.ts';
 import { PITCHES } from '../../../core/board/pitches.ts';
 import { LIMITS } from '../../../core/keymap/limits.ts';
-import { NEED_LISTS } from '../../../core/needs/need-lists.ts';
 import { loadHost, loadOfferedHosts, type OfferedHost } from '../../../store/hosts.ts';
 import { designs } from '../../../store/keeping/use-designs.ts';
 import { starterDesign } from '../../../store/starter-design.ts';
 import { Button } from '../../widgets/button.tsx';
-import { CheckList } from '../../widgets/check-list.tsx';
 import { Choice } from '../../widgets/choice.tsx';
 import { Dialog } from '../../widgets/dialog.tsx';
 import { Select } from '../../widgets/select.tsx';
@@ -23,6 +21,7 @@ import {
   withSystem,
 } from './answers.ts';
 import { BoardChoice } from './board-choice.tsx';
+import { NeedListChoice } from './need-list-choice.tsx';
 import styles from './new-design.module.css';
 
 /** The three questions of a new design: which board, which host layout, what you type. */
@@ -96,16 +95,7 @@ export function NewDesignDialog({ onClose }: { readonly onClose: () => void }) {
           />
         </Question>
         <Question number={3} title="What do you type?">
-          <CheckList
-            label="Lists of needs"
-            values={answers.lists}
-            options={NEED_LISTS.map(({ name, title, needs }) => ({
-              value: name,
-              label: title,
-              hint: String(needs.length),
-            }))}
-            onChange={(lists) => change({ lists })}
-          />
+          <NeedListChoice lists={answers.lists} onChange={(lists) => change({ lists })} />
           <TextField
             label="Other characters"
             hint="Letters and signs beyond the lists, one after another"
