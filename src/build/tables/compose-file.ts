@@ -26,7 +26,7 @@ export function readComposeFile(text: string): readonly ComposeSequence[] {
 export function composeTable(
   sequences: readonly ComposeSequence[],
   outputs: ReadonlySet<string>,
-  keysyms: KeysymTable,
+  keysyms: Pick<KeysymTable, 'outputOf'>,
 ): ComposeTable {
   const table: Record<string, Record<string, string>> = {};
   for (const { names, result } of sequences) {

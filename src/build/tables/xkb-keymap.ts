@@ -1,5 +1,5 @@
 /** One row of a key type: with exactly these modifiers down, that level; `preserve` are the ones it leaves to others. */
-export interface TypeRow {
+interface TypeRow {
   readonly mods: ReadonlySet<string>;
   readonly level: number;
   readonly preserve: ReadonlySet<string>;

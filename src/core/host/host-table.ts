@@ -7,7 +7,7 @@ import type { ComposeTable } from './compose.ts';
  * The combinations of a table row, in its order: plain, Shift, level 3, Shift and level 3, and the same four with
  * Caps Lock on.
  */
-export const COMBINATIONS = 8;
+const COMBINATIONS = 8;
 
 /** A character, a dead key by its XKB name (`dead_acute`), or '' for nothing. */
 const outputs = z
@@ -15,7 +15,7 @@ const outputs = z
   .check(z.length(COMBINATIONS));
 
 /** The shape of a host table as it lies in a file. */
-export const hostTableSchema = z.strictObject({
+const hostTableSchema = z.strictObject({
   layout: z.string(),
   variant: z.string(),
   title: z.string(),

@@ -7,7 +7,7 @@ import { needListNamed } from './need-lists.ts';
 export type FindList = (name: string) => NeedList | undefined;
 
 /** A need of a design and the lists that ask for it; no list: the design's own. */
-export interface SourcedNeed {
+interface SourcedNeed {
   readonly need: Need;
   readonly from: readonly string[];
 }
