@@ -3,10 +3,10 @@ import { type FocusEvent, useMemo, useRef, useState } from 'react';
 import { useBench } from '../../store/bench.ts';
 import { useHost } from '../../store/hosts.ts';
 import styles from './board.module.css';
+import { BoardChords } from './board-chords.tsx';
 import { BoardKey } from './board-key.tsx';
 import { type BoardScene, boardScene, keptScene } from './board-scene.ts';
 import { BoardCard } from './cards/board-card.tsx';
-import { ChordOutline, ChordTagDrawing } from './chord-drawing.tsx';
 import { keyLights } from './key-lights.ts';
 import { SelectionBar } from './selection-bar.tsx';
 import { tabStopOf } from './tab-stop.ts';
@@ -111,33 +111,5 @@ function BoardKeys({ scene }: { readonly scene: BoardScene }) {
         />
       ))}
     </g>
-  );
-}
-
-function BoardChords({ scene }: { readonly scene: BoardScene }) {
-  const lit = useBench((bench) => bench.lit);
-  const openCard = useBench((bench) => bench.openCard);
-  const isLit = (id: string) =>
-    lit?.chords.includes(id) === true || (openCard?.card === 'chord' && openCard.chord === id);
-  const firstTag = scene.chords.find(({ tag }) => tag !== null)?.id;
-  return (
-    <>
-      {scene.chords.map((chord) => (
-        <ChordOutline key={chord.id} scene={chord} lit={isLit(chord.id)} />
-      ))}
-      <g>
-        {scene.chords.map((chord) =>
-          chord.tag === null ? null : (
-            <ChordTagDrawing
-              key={chord.id}
-              scene={chord}
-              tag={chord.tag}
-              lit={isLit(chord.id)}
-              tabStop={chord.id === firstTag}
-            />
-          ),
-        )}
-      </g>
-    </>
   );
 }

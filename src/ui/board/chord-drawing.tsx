@@ -1,18 +1,18 @@
 import { memo } from 'react';
+import type { ChordId } from '../../core/keymap/types.ts';
 import styles from './board.module.css';
 import { type ChordScene, type ChordTag, TAG_SIZE_MM } from './chord-scene.ts';
 import { textWidth } from './fit-text.ts';
 
-/** A chord's outlines round its keys, and the line that joins two hands. */
-export const ChordOutline = memo(function ChordOutline({
-  scene,
-  lit,
-}: {
+interface ChordProps {
   readonly scene: ChordScene;
   readonly lit: boolean;
-}) {
+}
+
+/** A chord's outlines round its keys, and the line that joins two hands. */
+export const ChordOutline = memo(function ChordOutline({ scene, lit }: ChordProps) {
   return (
-    <g className={styles.chord} data-live={scene.live} data-lit={lit} data-outline={scene.id}>
+    <g className={styles.outlines} data-live={scene.live} data-lit={lit} data-outline={scene.id}>
       {scene.bridge !== null && (
         <line
           className={styles.bridge}
@@ -32,17 +32,18 @@ export const ChordOutline = memo(function ChordOutline({
   );
 });
 
-/** A chord's tag: what it gives, and its window in ms. A press on it opens the chord's card. */
+/** What the chord gives, and its window in ms. A press on it opens the chord's card. */
 export const ChordTagDrawing = memo(function ChordTagDrawing({
   scene,
-  tag,
   lit,
+  tag,
   tabStop,
-}: {
-  readonly scene: ChordScene;
+  onLook,
+}: ChordProps & {
   readonly tag: ChordTag;
-  readonly lit: boolean;
   readonly tabStop: boolean;
+  /** Called with the chord when its tag is pointed at or focused, and with null afterwards. */
+  readonly onLook: (chord: ChordId | null) => void;
 }) {
   const start = tag.x - tag.width / 2 + 0.5 * TAG_SIZE_MM;
   return (
@@ -54,6 +55,10 @@ export const ChordTagDrawing = memo(function ChordTagDrawing({
       data-chord={scene.id}
       data-lit={lit}
       className={styles.tag}
+      onPointerEnter={() => onLook(scene.id)}
+      onPointerLeave={() => onLook(null)}
+      onFocus={() => onLook(scene.id)}
+      onBlur={() => onLook(null)}
     >
       <rect
         className={styles.tagArea}

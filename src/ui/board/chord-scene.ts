@@ -1,6 +1,6 @@
 import { capCorners } from '../../core/board/caps.ts';
 import { convexHull } from '../../core/board/hull.ts';
-import type { Point } from '../../core/board/point.ts';
+import { type Point, plus, turned } from '../../core/board/point.ts';
 import { chordsOf, layersOfChord } from '../../core/keymap/timing.ts';
 import type { Board, BoardKey, Chord, ChordId, KeyId } from '../../core/keymap/types.ts';
 import { textWidth } from './fit-text.ts';
@@ -42,10 +42,11 @@ const TAG_CHARS = 9;
 /** The outlines and tags of all chords, in the document's order; tags keep clear of each other where they can. */
 export function chordScenes(source: KeySceneSource): readonly ChordScene[] {
   const taken: Box[] = [];
+  const glyphs = source.keymap.board.keys.map(glyphBox);
   return chordsOf(source.keymap).map((chord, index) => {
     const margin = MARGINS_MM[index % MARGINS_MM.length] ?? 0;
     const live = layersOfChord(source.keymap, chord).includes(source.frontLayer);
-    return chordScene(chord, source, { margin, live, taken });
+    return chordScene(chord, source, { margin, live, taken, glyphs });
   });
 }
 
@@ -54,6 +55,13 @@ interface Manner {
   readonly live: boolean;
   /** Tags that stand already; a new one is added. */
   readonly taken: Box[];
+  readonly glyphs: readonly Box[];
+}
+
+/** Where a key's glyph in front stands, mm: left of the middle, since the ladder takes the right. */
+function glyphBox(key: BoardKey): Box {
+  const middle = plus(key, turned({ x: -key.width * 0.15, y: -key.height * 0.08 }, key.rotation));
+  return { ...middle, width: key.width * 0.5, height: key.height * 0.5 };
 }
 
 function chordScene(chord: Chord, source: KeySceneSource, manner: Manner): ChordScene {
@@ -68,7 +76,7 @@ function chordScene(chord: Chord, source: KeySceneSource, manner: Manner): Chord
     outlines: hulls.map((hull) => roundedPath(hull, CORNER_MM)),
     knots: hulls.some((hull) => coversOthers(hull, keys, board)) ? keys.map(({ x, y }) => ({ x, y })) : [],
     bridge: one !== undefined && other !== undefined ? { from: one, to: other } : null,
-    tag: manner.live ? tagOf(chord, hulls, source, manner.taken) : null,
+    tag: manner.live ? tagOf(chord, hulls, source, manner) : null,
     label: `chord ${actionInWords(chord.action, source)}, ${chord.windowMs} ms`,
   };
 }
@@ -103,12 +111,12 @@ function tagOf(
   chord: Chord,
   hulls: readonly (readonly Point[])[],
   source: KeySceneSource,
-  taken: Box[],
+  { taken, glyphs }: Manner,
 ): ChordTag {
   const gives = shortened(legendOf(chord.action, source)) || 'blank';
   const window = String(chord.windowMs);
   const width = (textWidth(gives) + textWidth(window) * 0.8 + 1.1) * TAG_TEXT_MM;
-  const box = placeTag(hulls, { width, height: TAG_HEIGHT_MM }, taken);
+  const box = placeTag(hulls, { width, height: TAG_HEIGHT_MM }, { tags: taken, glyphs });
   taken.push(box);
   return { ...box, gives, window };
 }

@@ -11,12 +11,20 @@ const SIZE = { width: 12, height: 4 };
 
 describe('places of tags', () => {
   test('the first goes on top, as far left as the edge bears', () => {
-    expect(placeTag([SQUARE], SIZE, [])).toEqual({ x: 10, y: 0, ...SIZE });
+    expect(placeTag([SQUARE], SIZE, { tags: [], glyphs: [] })).toEqual({ x: 5, y: 0, ...SIZE });
+  });
+
+  test('one keeps off the glyphs of keys, unless a tag would be covered', () => {
+    const glyphs = [{ x: 10, y: 0, width: 20, height: 8 }];
+    expect(placeTag([SQUARE], SIZE, { tags: [], glyphs })).toMatchObject({ x: 30, y: 0 });
+    const tags = [30, 35].map((x) => ({ x, y: 0, width: 12, height: 60 }));
+    const onGlyph = placeTag([SQUARE.slice(0, 2)], SIZE, { tags, glyphs });
+    expect(onGlyph.x).toBeLessThan(20);
   });
 
   test('the next goes where none is yet', () => {
     const taken: ReturnType<typeof placeTag>[] = [];
-    for (let count = 0; count < 6; count++) taken.push(placeTag([SQUARE], SIZE, taken));
+    for (let count = 0; count < 6; count++) taken.push(placeTag([SQUARE], SIZE, { tags: taken, glyphs: [] }));
     const pairs = taken.flatMap((one, index) =>
       taken.slice(index + 1).map((other) => sharedArea(one, other, 0)),
     );
