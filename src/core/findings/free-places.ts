@@ -4,7 +4,7 @@ import { isModifier } from '../keymap/codes.ts';
 import type { Action, Binding, Keymap, Place } from '../keymap/types.ts';
 import type { Facts } from './facts.ts';
 import type { EntryPoint } from './layer-entry-points.ts';
-import { bindingAt, effectiveLayer, has, keyAt, type LayerSet, numbersIn } from './layer-grid.ts';
+import { bindingAt, effectiveLayer, has, keyAt, type LayerSet } from './layer-grid.ts';
 import { isDown, type LayerState, stateOf } from './layer-state.ts';
 import { usedWhileOn } from './used-on-layer.ts';
 
@@ -44,21 +44,10 @@ export function freeOn(
   const free = keymap.board.keys.filter((_, key) => {
     if (has(grid.bound[key] ?? 0, layer) || isDown(state, key) || has(used[key] ?? 0, layer)) return false;
     const below = effectiveLayer(grid, key, state.on);
-    return below < layer && !opensSomething(bindingAt(grid, key, below)) && leavesLower(facts, key, layer);
+    return below < layer && !opensSomething(bindingAt(grid, key, below));
   });
   const homeFirst = [...free.filter((key) => key.home), ...free.filter((key) => !key.home)];
   return homeFirst.map((key) => ({ layer: id, key: key.id }));
-}
-
-/** Whether what lower layers bind on a key can still be pressed once a layer covers it: in a state in which that is off. */
-function leavesLower({ grid, reach }: Facts, key: number, layer: number): boolean {
-  const lower = (grid.bound[key] ?? 0) & (reach.reached[key] ?? 0) & ~(-1 << layer) & ~1;
-  return numbersIn(lower).every((below) =>
-    reach.states.some(
-      (state) =>
-        !has(state.on, layer) && effectiveLayer(grid, key, state.on) === below && !isDown(state, key),
-    ),
-  );
 }
 
 /** Whether a binding holds or turns on a layer or a modifier: such a key is left alone. */

@@ -4,7 +4,9 @@ import { isModifier } from '../keymap/codes.ts';
 import type { Action, BoardKey } from '../keymap/types.ts';
 import type { Facts } from './facts.ts';
 import type { Mend } from './find.ts';
+import { firstHarmless } from './harmless.ts';
 import { bindingAt, has } from './layer-grid.ts';
+import { isLetter } from './letters.ts';
 
 /** A key of the base layer that has room for something held, and on which side. */
 interface HoldPlace {
@@ -14,7 +16,7 @@ interface HoldPlace {
 
 /**
  * Where the base layer has room for something that is held: a free key, thumb keys first, else a thumb key that only
- * types, whose hold it becomes. Keys of chords are left alone, and those for which `mayUse` says no.
+ * types, no letter, whose hold it becomes. Keys of chords are left alone, and those for which `mayUse` says no.
  */
 export function holdPlace(
   facts: Facts,
@@ -33,9 +35,10 @@ export function holdPlace(
   return typing === undefined ? null : { key: typing.key, side: 'hold' };
 }
 
-function onlyTypes({ grid }: Facts, key: number): boolean {
+/** Letters are left alone: a hold on one goes off in quick typing. */
+function onlyTypes({ grid, host }: Facts, key: number): boolean {
   const binding = bindingAt(grid, key, 0);
-  if (binding?.tap === undefined || binding.hold !== undefined) return false;
+  if (binding?.tap === undefined || binding.hold !== undefined || isLetter(host, binding.tap)) return false;
   return binding.tap.do === 'char' || (binding.tap.do === 'key' && !isModifier(binding.tap.code));
 }
 
@@ -52,19 +55,15 @@ export function bindHeld({ keymap }: Facts, place: HoldPlace, action: Action, wo
 
 /**
  * The mend that lets a key of the base layer hold a layer nobody can enter; null where none has room, or where opening
- * the layer would open more than itself (it holds, latches or locks others, or others come on with it).
+ * the layer would open something that is wrong in its turn.
  */
 export function enterMend(facts: Facts, layer: number): Mend | null {
-  const { keymap, grid, chords, reach } = facts;
+  const { keymap, grid, chords } = facts;
   const id = keymap.layers[layer]?.id;
   if (id === undefined || layer === 0) return null;
-  const opensMore =
-    reach.entries.some((entry) => entry.layer === layer || has(entry.chord?.live ?? 0, layer)) ||
-    keymap.layers.some((other) => other.onWhile?.includes(id) === true);
-  if (opensMore) return null;
   const liveHere = new Set(chords.filter((chord) => has(chord.live, layer)).flatMap((chord) => chord.keys));
   const place = holdPlace(facts, (key) => !has(grid.bound[key] ?? 0, layer) && !liveHere.has(key), false);
   if (place === null) return null;
   const action: Action = { do: 'layer', layer: id, mode: 'while-held' };
-  return bindHeld(facts, place, action, layerWords(keymap, id));
+  return firstHarmless(facts, [bindHeld(facts, place, action, layerWords(keymap, id))]);
 }

@@ -3,8 +3,10 @@ import type { Action, Keymap } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
 import { placeInWords } from '../free-places.ts';
+import { firstHarmless } from '../harmless.ts';
 import { boundPlaces, sidesOf } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
+import { clustersOf, untypable } from '../untypable.ts';
 import { listed, sentence } from '../wording.ts';
 
 const id = 'character-without-route';
@@ -21,14 +23,14 @@ function onPlaces(facts: Facts): readonly Finding[] {
   return boundPlaces(facts).flatMap(({ key, layer, binding }) => {
     const place = { layer: layer.id, key: key.id };
     return sidesOf(binding).flatMap(({ side, action }) => {
-      const chars = untypable(facts, action);
+      const chars = untypable(facts.host, action);
       if (chars.length === 0) return [];
       const where = placeInWords(facts.keymap, place);
       const edit = (to: Action): Edit => ({ edit: 'bind', place, side, action: to });
       return found(facts, chars, `${where}${side === 'hold' ? ', held,' : ''}`, {
         keys: [key.id],
         layers: [layer.id],
-        mend: mendOf(action, chars, where, edit),
+        mends: mendsOf(facts, action, chars, where, edit),
         side,
       });
     });
@@ -37,13 +39,13 @@ function onPlaces(facts: Facts): readonly Finding[] {
 
 function onChords(facts: Facts): readonly Finding[] {
   return facts.chords.flatMap(({ chord, name }) => {
-    const chars = untypable(facts, chord.action);
+    const chars = untypable(facts.host, chord.action);
     if (chars.length === 0) return [];
     const edit = (action: Action): Edit => ({ edit: 'change-chord', chord: chord.id, to: { action } });
     const words = `the chord “${name}”`;
     return found(facts, chars, words, {
       chords: [chord.id],
-      mend: mendOf(chord.action, chars, words, edit),
+      mends: mendsOf(facts, chord.action, chars, words, edit),
       side: 'tap',
     });
   });
@@ -54,11 +56,11 @@ interface Where {
   readonly layers?: readonly string[];
   readonly chords?: readonly string[];
   readonly side: 'tap' | 'hold';
-  readonly mend: Mend;
+  readonly mends: readonly Mend[];
 }
 
 function found({ keymap, host }: Facts, chars: readonly string[], where: string, about: Where): Finding {
-  const { mend, side, ...subjects } = about;
+  const { mends, side, ...subjects } = about;
   const words = listed(chars.map((char) => `“${char}”`));
   return finding({
     rule: id,
@@ -69,7 +71,7 @@ function found({ keymap, host }: Facts, chars: readonly string[], where: string,
     ),
     ...subjects,
     data: { need: chars.join(''), side, layout: host.layout },
-    mends: [mend],
+    mends,
   });
 }
 
@@ -78,28 +80,25 @@ function hostInWords(keymap: Keymap, layout: string): string {
   return `the host layout ${layout}${system === undefined ? '' : ` on ${system}`}`;
 }
 
-/** The characters of an action that the host layout has no strokes for, each once. */
-function untypable({ host }: Facts, action: Action): readonly string[] {
-  if (action.do !== 'char' && action.do !== 'text') return [];
-  const chars = action.do === 'char' ? [action.char] : clusters(action.text);
-  return [...new Set(chars)].filter((char) => host.routesOf(char).length === 0);
-}
-
-const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
-
-function clusters(text: string): readonly string[] {
-  return [...segmenter.segment(text.normalize('NFC'))].map(({ segment }) => segment);
-}
-
-/** Leaves the characters out of a text; a binding that would give nothing becomes blank, so that no other shows through. */
-function mendOf(action: Action, chars: readonly string[], where: string, edit: (to: Action) => Edit): Mend {
+/**
+ * Leaves the characters out of a text; a binding that would give nothing becomes blank, so that no other shows through.
+ * Not where that does harm: a mute key still uses a layer's latch up (rule L2), and may be the only way out.
+ */
+function mendsOf(
+  facts: Facts,
+  action: Action,
+  chars: readonly string[],
+  where: string,
+  edit: (to: Action) => Edit,
+): readonly Mend[] {
   const words = listed(chars.map((char) => `“${char}”`));
   const text =
     action.do === 'text'
-      ? clusters(action.text)
+      ? clustersOf(action.text)
           .filter((char) => !chars.includes(char))
           .join('')
       : '';
-  if (text !== '') return { title: `Leave ${words} out of the text`, edits: [edit({ do: 'text', text })] };
-  return { title: `Make ${where} blank`, edits: [edit({ do: 'nothing' })] };
+  if (text !== '') return [{ title: `Leave ${words} out of the text`, edits: [edit({ do: 'text', text })] }];
+  const blank = firstHarmless(facts, [{ title: `Make ${where} blank`, edits: [edit({ do: 'nothing' })] }]);
+  return blank === null ? [] : [blank];
 }

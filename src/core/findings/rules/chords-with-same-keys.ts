@@ -52,7 +52,7 @@ function found(facts: Facts, later: ResolvedChord, earlier: ResolvedChord): Find
       windowMs: later.chord.windowMs,
       otherWindowMs: earlier.chord.windowMs,
     },
-    mends: [mendOf(facts, later, shared)],
+    mends: never ? [mendOf(facts, later, shared)] : [],
   });
 }
 
@@ -66,10 +66,10 @@ function whenItFires(earlier: ResolvedChord, later: ResolvedChord): string {
   return ways.join(' or ');
 }
 
-/** Takes the later chord off the layers it shares; where none is left, deletes it. */
+/** Takes the later chord off the layers it shares; where it fires on no other, deletes it. */
 function mendOf(facts: Facts, later: ResolvedChord, shared: LayerSet): Mend {
   const left = layerIds(facts, later.live & ~shared);
-  if (left.length === 0) {
+  if (left.length === 0 || facts.reach.fires[later.order] !== true) {
     return { title: `Delete “${later.name}”`, edits: [{ edit: 'delete-chord', chord: later.chord.id }] };
   }
   const names = listed(layerNames(facts, later.live & ~shared));

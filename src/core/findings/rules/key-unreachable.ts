@@ -3,11 +3,13 @@ import { layerWords } from '../../keymap/action-words.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
 import { freeOn, opensSomething, placeInWords } from '../free-places.ts';
+import { firstHarmless } from '../harmless.ts';
 import { enterMend } from '../hold-place.ts';
 import { effectiveLayer, has } from '../layer-grid.ts';
 import { isDown } from '../layer-state.ts';
 import { type BoundPlace, boundPlaces, isReached, sidesOf } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
+import { untypable } from '../untypable.ts';
 import { usedWhileOn } from '../used-on-layer.ts';
 import { actionInWords, counted, keysInWords, listed, sentence } from '../wording.ts';
 
@@ -107,16 +109,21 @@ function takeOff({ keymap }: Facts, place: BoundPlace): Mend {
 
 /** Moves what is bound to an empty place of the same layer that one can press while this key holds it. */
 function moveMend(facts: Facts, place: BoundPlace): readonly Mend[] {
-  if (opensSomething(place.binding)) return [];
+  const takesTroubleAlong = sidesOf(place.binding).some(
+    ({ action }) => untypable(facts.host, action).length > 0,
+  );
+  if (takesTroubleAlong || opensSomething(place.binding)) return [];
   const state = facts.reach.states.find(
     (each) =>
       isDown(each, place.keyNumber) &&
       effectiveLayer(facts.grid, place.keyNumber, each.on) === place.layerNumber,
   );
   if (state === undefined) return [];
-  const to = freeOn(facts, state, place.layerNumber, usedWhileOn(facts))[0];
-  if (to === undefined) return [];
   const from = { layer: place.layer.id, key: place.key.id };
-  const title = `Move it to ${placeInWords(facts.keymap, to)}`;
-  return [{ title, edits: [{ edit: 'move-binding', from, to }] }];
+  const mends = freeOn(facts, state, place.layerNumber, usedWhileOn(facts)).map((to): Mend => {
+    const title = `Move it to ${placeInWords(facts.keymap, to)}`;
+    return { title, edits: [{ edit: 'move-binding', from, to }] };
+  });
+  const mend = firstHarmless(facts, mends);
+  return mend === null ? [] : [mend];
 }

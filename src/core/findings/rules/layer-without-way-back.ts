@@ -2,6 +2,7 @@ import type { Action } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
 import { freeOn, placeInWords } from '../free-places.ts';
+import { firstHarmless } from '../harmless.ts';
 import { has } from '../layer-grid.ts';
 import type { StuckLayer } from '../layer-reach.ts';
 import { finding, type Rule } from '../rule.ts';
@@ -45,9 +46,12 @@ function keysThatTurnOn({ keymap, reach }: Facts, layer: number): readonly strin
 /** Binds the same lock or latch at an empty place that is in force in the very state one is stuck in. */
 function mendsOf(facts: Facts, { layer, state }: StuckLayer, mode: 'lock' | 'latch'): readonly Mend[] {
   const target = facts.keymap.layers[layer];
-  const place = freeOn(facts, state, layer, usedWhileOn(facts))[0];
-  if (target === undefined || place === undefined) return [];
+  if (target === undefined) return [];
   const action: Action = { do: 'layer', layer: target.id, mode };
-  const title = `Let ${placeInWords(facts.keymap, place)} turn ${target.name} off again`;
-  return [{ title, edits: [{ edit: 'bind', place, side: 'tap', action }] }];
+  const mends = freeOn(facts, state, layer, usedWhileOn(facts)).map((place): Mend => {
+    const title = `Let ${placeInWords(facts.keymap, place)} turn ${target.name} off again`;
+    return { title, edits: [{ edit: 'bind', place, side: 'tap', action }] };
+  });
+  const mend = firstHarmless(facts, mends);
+  return mend === null ? [] : [mend];
 }

@@ -1,9 +1,9 @@
 import { keyName } from '../../board/key-name.ts';
-import type { HostLayout } from '../../host/host-layout.ts';
 import { type EffectiveTiming, timingOf } from '../../keymap/timing.ts';
 import type { Action } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding } from '../find.ts';
+import { isLetter } from '../letters.ts';
 import { type BoundPlace, boundPlaces, isReached } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
 import { actionInWords, sentence } from '../wording.ts';
@@ -42,13 +42,6 @@ export const letterHoldUnprotected: Rule = {
         : [];
     }),
 };
-
-function isLetter(host: HostLayout, action: Action): boolean {
-  if (action.do === 'char') return /^\p{L}/u.test(action.char);
-  if (action.do !== 'key') return false;
-  const output = host.outputOf(action.code, { shift: false, level3: false, caps: false });
-  return output.kind === 'char' && /^\p{L}/u.test(output.char);
-}
 
 function found(
   { keymap, host }: Facts,

@@ -1,9 +1,11 @@
+import type { Edit } from '../../keymap/edit.ts';
 import { type Need, needText } from '../../keymap/need.ts';
 import type { Place } from '../../keymap/types.ts';
 import { actionForNeed } from '../binding-for-need.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
 import { freePlaces, placeInWords } from '../free-places.ts';
+import { firstHarmless } from '../harmless.ts';
 import { finding, type Rule } from '../rule.ts';
 import { needInWords, sentence } from '../wording.ts';
 
@@ -17,10 +19,20 @@ export const needMissing: Rule = {
   check(facts) {
     const missing = facts.needs.filter(({ route }) => route === null);
     if (missing.length === 0) return [];
-    const place = freePlaces(facts)[0];
+    const place = placeForAny(facts);
     return missing.map(({ need }) => found(facts, need, place));
   },
 };
+
+/** The first empty place where a key that types does no harm; whichever need is bound there, the place is as good. */
+function placeForAny(facts: Facts): Place | undefined {
+  const mends = freePlaces(facts).map((place): Mend => {
+    const edit: Edit = { edit: 'bind', place, side: 'tap', action: { do: 'key', code: 'Space' } };
+    return { title: '', edits: [edit] };
+  });
+  const edit = firstHarmless(facts, mends)?.edits[0];
+  return edit?.edit === 'bind' ? edit.place : undefined;
+}
 
 function found(facts: Facts, need: Need, place: Place | undefined): Finding {
   const words = needInWords(facts.host, need);
