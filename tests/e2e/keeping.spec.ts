@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 import { readKeymap } from '../../src/core/keymap/read.ts';
 import { writeKeymap } from '../../src/core/keymap/write.ts';
-import { accessibilityFaults, download, readExport } from './design-desk.ts';
-import { choose, drop, importFile, nameField, openPage, paste, rename } from './keeping.ts';
+import { download, readExport } from './design-desk.ts';
+import { choose, drop, importFile, nameField, openPage, paste, rename, shellFaults } from './keeping.ts';
 
 const almanac = readFileSync('demo-layouts/two-shore-almanac.json', 'utf8');
 
@@ -235,7 +235,7 @@ test('a new design is made from three answers and types from the start', async (
   await dialog.getByRole('textbox', { name: 'Name' }).fill('Harbour office');
   await dialog.getByRole('radio', { name: '42 keys, split' }).check();
   await dialog.getByRole('radio', { name: /18 × 17 mm/ }).check();
-  await dialog.getByRole('combobox').selectOption({ label: 'German' });
+  await dialog.getByRole('combobox', { name: /^Host layout/ }).selectOption({ label: 'German' });
   await expect(dialog.getByRole('radio', { name: 'QWERTZ' })).toBeChecked();
   await dialog.getByRole('checkbox', { name: /^Sound, media/ }).check();
   await dialog.getByRole('textbox', { name: 'Other characters' }).fill('äöüß€');
@@ -273,6 +273,23 @@ test('undo and redo by keyboard and by the buttons that name the step', async ({
   await expect(page.getByRole('button', { name: 'Nothing to redo' })).toBeVisible();
 });
 
+test('menus are worked by keyboard alone', async ({ page }) => {
+  await openPage(page);
+  const button = page.getByRole('button', { name: 'Designs', exact: true });
+  await button.focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('menuitem', { name: 'New design…' })).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('menu')).toHaveCount(0);
+  await expect(button).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('End');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('dialog', { name: 'Designs' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(button).toBeFocused();
+});
+
 test('light and dark are chosen, kept, and else follow the computer', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark' });
   await openPage(page);
@@ -303,7 +320,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     for (const open of openings) {
       await open();
       await expect(page.getByRole('dialog').or(page.getByRole('menu'))).toBeVisible();
-      expect(await accessibilityFaults(page)).toEqual([]);
+      expect(await shellFaults(page)).toEqual([]);
       await page.keyboard.press('Escape');
       await expect(page.getByRole('dialog').or(page.getByRole('menu'))).toHaveCount(0);
     }

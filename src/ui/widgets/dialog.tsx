@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 import { IconButton } from './button.tsx';
 import styles from './dialog.module.css';
 import { CrossIcon } from './icons.tsx';
@@ -19,7 +19,8 @@ export interface DialogProps {
 export function Dialog({ title, onClose, children, footer, width = 'narrow' }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useId();
-  useEffect(() => {
+  // Before it leaves the page again it is closed, so that the platform gives the focus back.
+  useLayoutEffect(() => {
     const element = dialog.current;
     if (element !== null && !element.open) element.showModal();
     return () => element?.close();

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import { Button } from './button.tsx';
 import styles from './menu.module.css';
 import { itemAfterKey } from './menu-keys.ts';
@@ -78,7 +78,8 @@ function MenuList({ items, close }: { readonly items: readonly MenuItem[]; reado
   const buttons = () => [
     ...(list.current?.querySelectorAll<HTMLButtonElement>('button:not(:disabled)') ?? []),
   ];
-  useLayoutEffect(() => {
+  // After the popover has been shown: what is hidden cannot take the focus.
+  useEffect(() => {
     list.current?.querySelector<HTMLButtonElement>('button:not(:disabled)')?.focus();
   }, []);
   const moved = (event: KeyboardEvent) => {

@@ -77,17 +77,18 @@ function useClosing(
       const inside = [element, anchor.current].some((part) => part?.contains(target));
       if (!inside) onClose();
     };
-    const escaped = (event: KeyboardEvent) => {
-      if (event.key !== 'Escape' || event.defaultPrevented) return;
+    const escaped = (event: Event) => {
+      if (!(event instanceof KeyboardEvent) || event.key !== 'Escape' || event.defaultPrevented) return;
       event.stopPropagation();
       event.preventDefault();
       onClose();
     };
     document.addEventListener('pointerdown', pressed, true);
-    element?.addEventListener('keydown', escaped);
+    const owners = [element, anchor.current].filter((part) => part !== null);
+    for (const owner of owners) owner.addEventListener('keydown', escaped);
     return () => {
       document.removeEventListener('pointerdown', pressed, true);
-      element?.removeEventListener('keydown', escaped);
+      for (const owner of owners) owner.removeEventListener('keydown', escaped);
     };
   }, [sheet, anchor, onClose]);
 }
