@@ -1,13 +1,14 @@
 import { useDndContext } from '@dnd-kit/core';
 import { type FocusEvent, useMemo, useRef, useState } from 'react';
+import type { ChordId } from '../../core/keymap/types.ts';
 import { useBench } from '../../store/bench.ts';
 import { useHost } from '../../store/hosts.ts';
 import styles from './board.module.css';
-import { BoardChords } from './board-chords.tsx';
+import { BoardDrawing } from './board-drawing.tsx';
 import { BoardKey } from './board-key.tsx';
 import { type BoardScene, boardScene, keptScene } from './board-scene.ts';
 import { BoardCard } from './cards/board-card.tsx';
-import { keyLights } from './key-lights.ts';
+import { ChordButtons } from './chord-buttons.tsx';
 import { SelectionBar } from './selection-bar.tsx';
 import { tabStopOf } from './tab-stop.ts';
 import { useBoardCommands } from './use-board-commands.ts';
@@ -20,6 +21,7 @@ import { ZoomButtons } from './zoom-buttons.tsx';
 export function Board() {
   const svg = useRef<SVGSVGElement>(null);
   const [spoken, say] = useState('');
+  const [lookedAt, setLookedAt] = useState<ChordId | null>(null);
   const scene = useBoardScene();
   const camera = useCamera(svg, scene.frame);
   const { lasso, handlers } = useBoardGestures(svg, scene, camera);
@@ -53,8 +55,9 @@ export function Board() {
         {...handlers}
         {...commands}
       >
+        <BoardDrawing scene={scene} lookedAt={lookedAt} />
         <BoardKeys scene={scene} />
-        <BoardChords scene={scene} />
+        <ChordButtons scene={scene} onLook={setLookedAt} />
         {lasso !== null && <rect className={styles.lasso} {...lasso} />}
       </svg>
       {carried !== null && (
@@ -83,18 +86,13 @@ function useBoardScene(): BoardScene {
   }, [keymap, frontLayer, host]);
 }
 
+/** The keys that can be focused, pressed and dropped on; they have no looks of their own but the focus ring. */
 function BoardKeys({ scene }: { readonly scene: BoardScene }) {
   const board = useBench((bench) => bench.keymap.board);
   const frontLayer = useBench((bench) => bench.frontLayer);
   const focusedKey = useBench((bench) => bench.focusedKey);
   const selected = useBench((bench) => bench.selectedKeys);
-  const openCard = useBench((bench) => bench.openCard);
-  const carried = useBench((bench) => bench.carried);
-  const lit = useBench((bench) => bench.lit);
-  const lights = useMemo(() => keyLights(lit), [lit]);
   const tabStop = tabStopOf(board, focusedKey);
-  const isInHand = (key: string) =>
-    carried?.carry === 'binding' && carried.from.key === key && carried.from.layer === frontLayer;
   return (
     <g role="listbox" aria-multiselectable="true" aria-label="Keys">
       {scene.keys.map((key) => (
@@ -105,9 +103,6 @@ function BoardKeys({ scene }: { readonly scene: BoardScene }) {
           frontLayer={frontLayer}
           tabStop={key.id === tabStop}
           selected={selected.includes(key.id)}
-          open={openCard?.card === 'key' && openCard.key === key.id}
-          light={lights.get(key.id) ?? null}
-          inHand={isInHand(key.id)}
         />
       ))}
     </g>

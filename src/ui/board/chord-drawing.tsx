@@ -4,13 +4,14 @@ import styles from './board.module.css';
 import { type ChordScene, type ChordTag, TAG_SIZE_MM } from './chord-scene.ts';
 import { textWidth } from './fit-text.ts';
 
-interface ChordProps {
+/** A chord's outlines round its keys, and the line that joins two hands. */
+export const ChordOutline = memo(function ChordOutline({
+  scene,
+  lit,
+}: {
   readonly scene: ChordScene;
   readonly lit: boolean;
-}
-
-/** A chord's outlines round its keys, and the line that joins two hands. */
-export const ChordOutline = memo(function ChordOutline({ scene, lit }: ChordProps) {
+}) {
   return (
     <g className={styles.outlines} data-live={scene.live} data-lit={lit} data-outline={scene.id}>
       {scene.bridge !== null && (
@@ -32,42 +33,18 @@ export const ChordOutline = memo(function ChordOutline({ scene, lit }: ChordProp
   );
 });
 
-/** What the chord gives, and its window in ms. A press on it opens the chord's card. */
+/** A chord's tag as it looks: what it gives, and its window in ms. */
 export const ChordTagDrawing = memo(function ChordTagDrawing({
-  scene,
-  lit,
   tag,
-  tabStop,
-  onLook,
-}: ChordProps & {
+  lit,
+}: {
   readonly tag: ChordTag;
-  readonly tabStop: boolean;
-  /** Called with the chord when its tag is pointed at or focused, and with null afterwards. */
-  readonly onLook: (chord: ChordId | null) => void;
+  readonly lit: boolean;
 }) {
   const start = tag.x - tag.width / 2 + 0.5 * TAG_SIZE_MM;
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a drawing cannot hold a button element
-    <g
-      role="button"
-      tabIndex={tabStop ? 0 : -1}
-      aria-label={scene.label}
-      data-chord={scene.id}
-      data-lit={lit}
-      className={styles.tag}
-      onPointerEnter={() => onLook(scene.id)}
-      onPointerLeave={() => onLook(null)}
-      onFocus={() => onLook(scene.id)}
-      onBlur={() => onLook(null)}
-    >
-      <rect
-        className={styles.tagArea}
-        x={tag.x - tag.width / 2}
-        y={tag.y - tag.height / 2}
-        width={tag.width}
-        height={tag.height}
-        rx={tag.height / 2}
-      />
+    <g className={styles.tagDrawing} data-lit={lit}>
+      <rect className={styles.tagArea} {...boxOf(tag)} />
       <text x={start} y={tag.y} fontSize={TAG_SIZE_MM} className={styles.tagGives}>
         {tag.gives}
       </text>
@@ -82,3 +59,38 @@ export const ChordTagDrawing = memo(function ChordTagDrawing({
     </g>
   );
 });
+
+/** The button that lies on a chord's tag and opens its card; its name is the chord in words. */
+export const ChordButton = memo(function ChordButton({
+  scene,
+  tag,
+  tabStop,
+  onLook,
+}: {
+  readonly scene: ChordScene;
+  readonly tag: ChordTag;
+  readonly tabStop: boolean;
+  /** Called with the chord when it is pointed at or focused, and with null afterwards. */
+  readonly onLook: (chord: ChordId | null) => void;
+}) {
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing cannot hold a button element
+    <g
+      role="button"
+      tabIndex={tabStop ? 0 : -1}
+      aria-label={scene.label}
+      data-chord={scene.id}
+      className={styles.tag}
+      onPointerEnter={() => onLook(scene.id)}
+      onPointerLeave={() => onLook(null)}
+      onFocus={() => onLook(scene.id)}
+      onBlur={() => onLook(null)}
+    >
+      <rect {...boxOf(tag)} />
+    </g>
+  );
+});
+
+function boxOf({ x, y, width, height }: ChordTag) {
+  return { x: x - width / 2, y: y - height / 2, width, height, rx: height / 2 };
+}

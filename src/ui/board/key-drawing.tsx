@@ -6,11 +6,30 @@ import type { Glyph, KeyScene, Rung } from './key-scene.ts';
 /** Layers beyond the seventh take the colours from the first again; their number and rung tell them apart. */
 const COLOURS = 7;
 
-/** What is on a cap, about its centre, mm: the glyph in front, its hold, the ladder, the mark of a home key. */
-export const KeyDrawing = memo(function KeyDrawing({ scene }: { readonly scene: KeyScene }) {
+interface KeyDrawingProps {
+  readonly scene: KeyScene;
+  readonly selected: boolean;
+  readonly lit: boolean;
+  /** The card of this key is open. */
+  readonly open: boolean;
+  /** The binding of this key is being carried. */
+  readonly lifted: boolean;
+}
+
+/** A cap with all that is on it: the glyph in front, its hold, the ladder, the mark of a home key. */
+export const KeyDrawing = memo(function KeyDrawing(props: KeyDrawingProps) {
+  const { scene, selected, lit, open, lifted } = props;
   const { width, height } = scene;
   return (
-    <g className={styles.drawing}>
+    <g
+      className={styles.drawing}
+      transform={`translate(${scene.x} ${scene.y}) rotate(${scene.rotation})`}
+      data-drawing={scene.id}
+      data-selected={selected}
+      data-lit={lit}
+      data-open={open}
+      data-lifted={lifted}
+    >
       <rect className={styles.cap} x={-width / 2} y={-height / 2} width={width} height={height} rx={2.6} />
       {scene.home && (
         <rect className={styles.home} x={-2.6} y={height / 2 - 1.15} width={5.2} height={0.7} rx={0.35} />

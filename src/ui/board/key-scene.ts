@@ -121,7 +121,7 @@ function tapSpace(key: BoardKey, { x, width }: { x: number; width: number }, ove
 }
 
 function holdSpace(key: BoardKey, { x, width }: { x: number; width: number }): Space {
-  return { x, y: key.height * 0.275, width, height: key.height * HOLD, most: 3.6, least: 2 };
+  return { x, y: key.height * 0.275, width, height: key.height * HOLD, most: 3.6, least: 1.8 };
 }
 
 function glyphOf(action: Action | undefined, space: Space, source: KeySceneSource): Glyph | null {

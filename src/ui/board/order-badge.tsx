@@ -1,4 +1,7 @@
+import { memo } from 'react';
+import { plus, turned } from '../../core/board/point.ts';
 import styles from './board.module.css';
+import type { KeyScene } from './key-scene.ts';
 
 /** How a key is lit: the numbers of the steps that press it, held ones underlined; "" where there is no order. */
 export type KeyLight = string;
@@ -7,21 +10,18 @@ export type KeyLight = string;
 export const HELD = '_';
 
 /** The step numbers of a lit key at its upper left corner, upright on a turned key; a line under a held one. */
-export function OrderBadge({
+export const OrderBadge = memo(function OrderBadge({
   light,
-  x,
-  y,
-  turn,
+  of,
 }: {
   readonly light: KeyLight;
-  readonly x: number;
-  readonly y: number;
-  readonly turn: number;
+  readonly of: KeyScene;
 }) {
   if (light === '') return null;
+  const corner = plus(of, turned({ x: 1 - of.width / 2, y: 1 - of.height / 2 }, of.rotation));
   const steps = light.split(' ');
   return (
-    <g transform={`translate(${x + 1} ${y + 1}) rotate(${turn})`} className={styles.badge}>
+    <g transform={`translate(${corner.x} ${corner.y})`} className={styles.badge}>
       <rect
         className={styles.badgeArea}
         x={-2.2}
@@ -42,4 +42,4 @@ export function OrderBadge({
       ))}
     </g>
   );
-}
+});
