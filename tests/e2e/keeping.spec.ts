@@ -290,6 +290,24 @@ test('menus are worked by keyboard alone', async ({ page }) => {
   await expect(button).toBeFocused();
 });
 
+test('a need is found by its name and put on a key, by keyboard alone', async ({ page }) => {
+  await openPage(page);
+  await page.keyboard.press('Control+k');
+  const finder = page.getByRole('dialog', { name: /^Find a command/ });
+  await expect(finder.getByRole('combobox')).toBeFocused();
+  await page.keyboard.type('`');
+  await expect(finder.getByRole('option').first()).toContainText('missing');
+  await page.keyboard.press('Enter');
+  await expect(finder).toHaveCount(0);
+  await page.locator('[data-key=L11]').focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: /^Undo: / })).toBeVisible();
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('all designs');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('dialog', { name: 'Designs' })).toBeVisible();
+});
+
 test('light and dark are chosen, kept, and else follow the computer', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark' });
   await openPage(page);
@@ -313,6 +331,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       () => choose(page, 'Designs', 'New design…'),
       () => choose(page, 'Designs', 'All designs and demonstrations…'),
       () => choose(page, 'More', 'Help and keyboard…'),
+      () => page.keyboard.press('Control+k'),
       () => page.getByRole('button', { name: 'Export', exact: true }).click(),
       () => paste(page, '{"format": "neutral-keymap"}'),
       () => page.getByRole('button', { name: 'Designs', exact: true }).click(),

@@ -30,15 +30,22 @@ export function useDesigns<Part>(select: (state: DesignsState & DesignsActions) 
   return useStore(designs, select);
 }
 
+/** Asks back before the page is left while the last change could not be written. */
+function askBeforeLosing(event: BeforeUnloadEvent): void {
+  if (designs.getState().saving.state === 'failed') event.preventDefault();
+}
+
 /** Writes what is waiting whenever the page may be about to end: a hidden page can be closed without a word. */
 export function saveBeforeLeaving(page: Window): () => void {
   const save = () => void designs.getState().flush();
   const hidden = () => {
     if (page.document.visibilityState === 'hidden') save();
   };
+  page.addEventListener('beforeunload', askBeforeLosing);
   page.addEventListener('pagehide', save);
   page.document.addEventListener('visibilitychange', hidden);
   return () => {
+    page.removeEventListener('beforeunload', askBeforeLosing);
     page.removeEventListener('pagehide', save);
     page.document.removeEventListener('visibilitychange', hidden);
   };

@@ -1,10 +1,11 @@
-import { Suspense, useEffect, useState } from 'react';
+import { Suspense, useCallback, useEffect, useState } from 'react';
 import { useBench } from '../../store/bench.ts';
 import { designs, saveBeforeLeaving, useDesigns } from '../../store/keeping/use-designs.ts';
 import styles from './app.module.css';
 import { Banner } from './banner.tsx';
 import { DESKS, deskOf } from './desks.ts';
 import { ErrorBoundary } from './error-boundary.tsx';
+import { foundCommands } from './finder/findables.ts';
 import { Header } from './header.tsx';
 import { designItems, moreItems } from './menus.ts';
 import { Notices } from './notices.tsx';
@@ -25,7 +26,7 @@ export function App() {
   const kept = useDesigns((state) => state.designs);
   const openId = useBench((bench) => bench.designId);
   const name = useBench((bench) => bench.keymap.name);
-  useShortcuts();
+  useShortcuts(useCallback(() => setDialog('find'), []));
   useEffect(() => {
     void designs.getState().start();
     return saveBeforeLeaving(window);
@@ -35,15 +36,17 @@ export function App() {
   }, [name, status]);
   if (status === 'opening') return <p className={styles.opening}>Opening the design…</p>;
   const Desk = deskOf(deskId)?.Desk;
-  const designMenu = { kept, openId, open: setDialog, pickFile, openDesign: designs.getState().openDesign };
+  const openDesign = designs.getState().openDesign;
+  const inDesigns = designItems({ kept, openId, open: setDialog, pickFile, openDesign });
+  const inMore = moreItems({ theme, setTheme, open: setDialog });
   return (
     <div className={styles.app}>
       <Header
         desks={DESKS}
         desk={deskId}
         onDesk={setDeskId}
-        designItems={designItems(designMenu)}
-        moreItems={moreItems({ theme, setTheme, open: setDialog })}
+        designItems={inDesigns}
+        moreItems={inMore}
         onExport={() => setDialog('export')}
       />
       <Banner />
@@ -52,7 +55,13 @@ export function App() {
           {Desk !== undefined && <Desk />}
         </Suspense>
       </ErrorBoundary>
-      <OpenDialog name={dialog} open={setDialog} importing={importing} pickFile={pickFile} />
+      <OpenDialog
+        name={dialog}
+        open={setDialog}
+        importing={importing}
+        pickFile={pickFile}
+        commands={[...foundCommands(inDesigns, 'designs'), ...foundCommands(inMore, 'page')]}
+      />
       {importing.isOver && <div className={styles.over}>Let go to import the keymap</div>}
       <Notices />
     </div>

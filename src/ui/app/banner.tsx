@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { useBench } from '../../store/bench.ts';
+import { useHost } from '../../store/hosts.ts';
 import { useDesigns } from '../../store/keeping/use-designs.ts';
 import { Button } from '../widgets/button.tsx';
 import styles from './banner.module.css';
@@ -7,15 +9,30 @@ import styles from './banner.module.css';
 export function Banner() {
   const heldElsewhere = useDesigns((state) => state.heldElsewhere);
   const keeps = useDesigns((state) => state.keeps);
-  if (heldElsewhere) return <HeldElsewhere />;
-  if (keeps) return null;
   return (
-    <div className={styles.banner} role="status">
-      <p>
-        This browser does not let the page keep designs, so they are gone when the page is closed. Export what
-        you want to keep.
-      </p>
-    </div>
+    <>
+      {heldElsewhere && <HeldElsewhere />}
+      {!keeps && (
+        <p className={styles.banner} role="status">
+          This browser does not let the page keep designs, so they are gone when the page is closed. Export
+          what you want to keep.
+        </p>
+      )}
+      <HostMissing />
+    </>
+  );
+}
+
+function HostMissing() {
+  const keymap = useBench((bench) => bench.keymap);
+  const { state } = useHost(keymap);
+  const [first] = keymap.hosts;
+  if (state !== 'missing' || first === undefined) return null;
+  return (
+    <p className={styles.banner} role="status">
+      The host layout “{[first.layout, first.variant].join(' ').trim()}” could not be loaded. Until it is,
+      needs and findings reckon with “us”.
+    </p>
   );
 }
 

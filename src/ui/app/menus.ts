@@ -53,6 +53,7 @@ export function moreItems(menu: {
       onSelect: () => menu.setTheme(theme),
     })),
     'line',
+    { label: 'Find a command or need…', hint: 'Ctrl K', onSelect: () => menu.open('find') },
     { label: 'Help and keyboard…', onSelect: () => menu.open('help') },
   ];
 }

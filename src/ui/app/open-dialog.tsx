@@ -1,6 +1,8 @@
 import { useDesigns } from '../../store/keeping/use-designs.ts';
+import type { Findable } from '../widgets/finder.tsx';
 import { DamagedDialog } from './designs/damaged-dialog.tsx';
 import { DesignsDialog } from './designs/designs-dialog.tsx';
+import { FinderDialog } from './finder/finder-dialog.tsx';
 import { HelpDialog } from './help-dialog.tsx';
 import { NewDesignDialog } from './new-design/new-design-dialog.tsx';
 import { ExportDialog } from './transfer/export-dialog.tsx';
@@ -8,7 +10,7 @@ import { ImportProblemDialog } from './transfer/import-problem-dialog.tsx';
 import type { Importing } from './transfer/use-import.ts';
 
 /** The dialogs that menus open. */
-export type OpenDialogName = 'new' | 'designs' | 'export' | 'help';
+export type OpenDialogName = 'new' | 'designs' | 'export' | 'help' | 'find';
 
 /** The dialog that is open, if one is; what went wrong comes first. */
 export function OpenDialog({
@@ -16,11 +18,13 @@ export function OpenDialog({
   open,
   importing,
   pickFile,
+  commands,
 }: {
   readonly name: OpenDialogName | null;
   readonly open: (name: OpenDialogName | null) => void;
   readonly importing: Importing;
   readonly pickFile: () => void;
+  readonly commands: readonly Findable[];
 }) {
   const damaged = useDesigns((state) => state.damaged);
   const closeDamaged = useDesigns((state) => state.closeDamaged);
@@ -33,6 +37,7 @@ export function OpenDialog({
   if (name === 'designs') {
     return <DesignsDialog onClose={close} onNew={() => open('new')} onImport={pickFile} />;
   }
+  if (name === 'find') return <FinderDialog commands={commands} onClose={close} />;
   if (name === 'export') return <ExportDialog onClose={close} />;
   return name === 'help' ? <HelpDialog onClose={close} /> : null;
 }

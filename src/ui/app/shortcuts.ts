@@ -1,12 +1,12 @@
 /** What a key combination asks of the page. */
-export type ShortcutCommand = 'undo' | 'redo' | 'save';
+export type ShortcutCommand = 'undo' | 'redo' | 'save' | 'find';
 
 /** The part of a keyboard event that shortcuts look at. */
 export type Pressed = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>;
 
 /**
  * The command that a combination stands for: Control or Command with Z undoes, with Shift and Z or with Y
- * redoes, with S asks to save. `key` and not `code` is looked at, so that it holds on every host layout.
+ * redoes, with K finds, with S asks to save. `key` and not `code` is looked at, so that it holds on every host layout.
  */
 export function commandOf(event: Pressed): ShortcutCommand | null {
   if (event.ctrlKey === event.metaKey || event.altKey) return null;
@@ -14,6 +14,7 @@ export function commandOf(event: Pressed): ShortcutCommand | null {
   if (letter === 'z') return event.shiftKey ? 'redo' : 'undo';
   if (event.shiftKey) return null;
   if (letter === 'y') return 'redo';
+  if (letter === 'k') return 'find';
   return letter === 's' ? 'save' : null;
 }
 
@@ -21,6 +22,7 @@ export function commandOf(event: Pressed): ShortcutCommand | null {
 export const SHORTCUTS: readonly { readonly keys: string; readonly does: string }[] = [
   { keys: 'Ctrl or Cmd + Z', does: 'Undo the last step' },
   { keys: 'Shift + Ctrl or Cmd + Z, Ctrl + Y', does: 'Redo it' },
+  { keys: 'Ctrl or Cmd + K', does: 'Find any command, layer or need; a need that is chosen is in hand' },
   { keys: 'Arrow keys', does: 'Walk over the board, to the nearest key in that direction' },
   { keys: 'Enter', does: 'Open the card of the key; put down what is being carried' },
   { keys: 'A printing character', does: 'Binds itself to the key in focus' },

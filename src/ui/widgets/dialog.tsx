@@ -12,17 +12,22 @@ export interface DialogProps {
   readonly width?: 'narrow' | 'wide';
 }
 
+/** What can take the focus, as far as dialogs have it. */
+const CONTROLS = ':is(input, select, textarea, button):not(:disabled), a[href]';
+
 /**
  * A modal dialog of the platform: Escape, its cross and a click beside it close it, and the focus returns to
- * where it was. It is open for as long as it is rendered.
+ * where it was. It is open for as long as it is rendered, and the focus begins on the first control of its body.
  */
 export function Dialog({ title, onClose, children, footer, width = 'narrow' }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
+  const body = useRef<HTMLDivElement>(null);
   const heading = useId();
   // Before it leaves the page again it is closed, so that the platform gives the focus back.
   useLayoutEffect(() => {
     const element = dialog.current;
     if (element !== null && !element.open) element.showModal();
+    body.current?.querySelector<HTMLElement>(CONTROLS)?.focus();
     return () => element?.close();
   }, []);
   return (
@@ -47,7 +52,9 @@ export function Dialog({ title, onClose, children, footer, width = 'narrow' }: D
             <CrossIcon />
           </IconButton>
         </header>
-        <div className={styles.body}>{children}</div>
+        <div ref={body} className={styles.body}>
+          {children}
+        </div>
         {footer !== undefined && <footer className={styles.footer}>{footer}</footer>}
       </div>
     </dialog>

@@ -17,6 +17,7 @@ test.each([
   ['Cmd+Shift+z', 'redo'],
   ['Ctrl+y', 'redo'],
   ['Ctrl+s', 'save'],
+  ['Cmd+k', 'find'],
   ['z', null],
   ['Shift+Z', null],
   ['Ctrl+Alt+z', null],
