@@ -8,6 +8,8 @@ export default defineConfig({
         test: {
           name: 'core',
           environment: 'node',
+          // Core is pure: its files may share their modules, which spares most of the time. The face's share no page.
+          isolate: false,
           include: ['tests/core/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/architecture/**/*.test.ts'],
         },
       },

@@ -14,7 +14,7 @@ describe('the house', () => {
     const offences = sources.flatMap(({ path, text }) =>
       importsOf(text).flatMap((specifier) => judgeImport(path, specifier) ?? []),
     );
-    expect(offences).toEqual([]);
+    expect(offences, offences.join('\n')).toEqual([]);
   });
 
   test('every file of src lies in a room', () => {
@@ -41,7 +41,7 @@ describe('the house', () => {
               : [`${path}:${at + 1} uses ${found}: let the caller hand it in as an argument.`];
           }),
       );
-    expect(offences).toEqual([]);
+    expect(offences, offences.join('\n')).toEqual([]);
   });
 
   test('no source or test file has more than 400 lines', () => {
@@ -53,7 +53,7 @@ describe('the house', () => {
       .map((path) => ({ path, lines: readFileSync(path, 'utf8').trimEnd().split('\n').length }))
       .filter(({ lines }) => lines > 400)
       .map(({ path, lines }) => `${path} has ${lines} lines: give each of its concepts a file of its own.`);
-    expect(long).toEqual([]);
+    expect(long, long.join('\n')).toEqual([]);
   });
 
   test('file names say one thing in kebab case, and no folder is a drawer for odds and ends', () => {
@@ -64,7 +64,7 @@ describe('the house', () => {
           .map(({ path }) => path)
           .filter((path) => /\b(?:utils?|helpers?|common|misc|index)\b/.test(path)),
       );
-    expect(odd).toEqual([]);
+    expect(odd, odd.join('\n')).toEqual([]);
   });
 
   test('the room table names each room once, and a room imports only rooms that stand above it', () => {
