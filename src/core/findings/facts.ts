@@ -7,6 +7,7 @@ import { findRoutes } from '../routes/find-routes.ts';
 import type { NeedRoute } from '../routes/types.ts';
 import { type LayerGrid, layerGrid } from './layer-grid.ts';
 import { type LayerReach, layerReach } from './layer-reach.ts';
+import { type BoundPlace, boundPlaces } from './places.ts';
 import { type ResolvedChord, resolveChords } from './resolved-chord.ts';
 import { type WaivedNeed, waivedNeeds } from './waived-needs.ts';
 
@@ -18,6 +19,8 @@ export interface Facts {
   /** The chords in document order. */
   readonly chords: readonly ResolvedChord[];
   readonly reach: LayerReach;
+  /** Every binding of a key that the board has, layer by layer. */
+  readonly places: readonly BoundPlace[];
   /** The needs asked for, with their routes. */
   readonly needs: readonly NeedRoute[];
   /** The needs let off, each once, with the routes that they have all the same. */
@@ -48,12 +51,18 @@ export function factsOf(
   };
 }
 
-/** The facts that need no routes: the keys and layers by number, the chords, what can be reached. */
+/** The facts that need no routes: the keys and layers by number, the chords, what can be reached, every binding. */
 export function designFacts(
   keymap: Keymap,
   host: HostLayout,
-): Pick<Facts, 'keymap' | 'host' | 'grid' | 'chords' | 'reach'> {
+): Pick<Facts, 'keymap' | 'host' | 'grid' | 'chords' | 'reach' | 'places'> {
+  const reached = reachFacts(keymap);
+  return { keymap, host, ...reached, places: boundPlaces(keymap, reached.grid, reached.reach) };
+}
+
+/** What can be reached on a design, and the keys, layers and chords by number. */
+export function reachFacts(keymap: Keymap): Pick<Facts, 'grid' | 'chords' | 'reach'> {
   const grid = layerGrid(keymap);
   const chords = resolveChords(keymap, grid);
-  return { keymap, host, grid, chords, reach: layerReach(grid, chords) };
+  return { grid, chords, reach: layerReach(grid, chords) };
 }

@@ -1,6 +1,6 @@
 import { applyEdit } from '../keymap/apply-edit.ts';
 import type { Edit } from '../keymap/edit.ts';
-import { designFacts, type Facts } from './facts.ts';
+import { type Facts, reachFacts } from './facts.ts';
 import type { Mend } from './find.ts';
 
 /** Candidates looked at before a mend is given up. */
@@ -25,7 +25,7 @@ export function firstHarmless(facts: Facts, mends: Iterable<Mend>): Mend | null 
 export function isHarmless(facts: Facts, edits: readonly Edit[]): boolean {
   const outcome = applyEdit(facts.keymap, { edit: 'several', title: '', edits: [...edits] });
   if (!outcome.ok) return false;
-  const after = designFacts(outcome.value.keymap, facts.host);
+  const after = reachFacts(outcome.value.keymap);
   return layersStand(facts, after) && placesStand(facts, after) && chordsStand(facts, after);
 }
 

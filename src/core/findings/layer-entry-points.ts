@@ -1,5 +1,6 @@
-import type { Action } from '../keymap/types.ts';
-import { keyAt, type LayerGrid } from './layer-grid.ts';
+import type { Action, Binding, Side } from '../keymap/types.ts';
+import { canStayDown } from './held-side.ts';
+import type { LayerGrid } from './layer-grid.ts';
 import type { ResolvedChord } from './resolved-chord.ts';
 
 /** A place or a chord that turns a layer on. */
@@ -28,20 +29,23 @@ export function entryPoints(grid: LayerGrid, chords: readonly ResolvedChord[]): 
     for (const [id, binding] of Object.entries(layer.places)) {
       const key = grid.keyNumber.get(id);
       if (key === undefined) continue;
-      add(binding.tap, { keys: [key], layer: number, chord: null });
-      add(binding.hold, { keys: [key], layer: number, chord: null });
+      for (const side of ['tap', 'hold'] as const) {
+        if (isFleeting(grid, binding, side)) continue;
+        add(binding[side], { keys: [key], layer: number, chord: null });
+      }
     }
   });
   for (const chord of chords) add(chord.chord.action, { keys: chord.keys, layer: -1, chord });
   return found;
 }
 
+/** A layer that is on only while a tap lasts no time is never of use. */
+function isFleeting({ keymap }: LayerGrid, binding: Binding, side: Side): boolean {
+  const action = binding[side];
+  return action?.do === 'layer' && action.mode === 'while-held' && !canStayDown(keymap, binding, side);
+}
+
 /** Whether a key takes part in an entry point: it stays down while that layer is held. */
 export function usesKey(entry: EntryPoint, key: number): boolean {
   return entry.keys.includes(key);
-}
-
-/** The ids of an entry point's keys. */
-export function keyIdsOf(grid: LayerGrid, entry: EntryPoint): readonly string[] {
-  return entry.keys.flatMap((key) => keyAt(grid, key)?.id ?? []);
 }

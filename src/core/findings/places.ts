@@ -1,6 +1,12 @@
-import type { Action, Binding, BoardKey, Layer } from '../keymap/types.ts';
-import type { Facts } from './facts.ts';
-import { has } from './layer-grid.ts';
+import type { Action, Binding, BoardKey, Keymap, Layer, Side } from '../keymap/types.ts';
+import { has, type LayerGrid } from './layer-grid.ts';
+import type { LayerReach } from './layer-reach.ts';
+
+/** One side of a binding. */
+export interface BoundSide {
+  readonly side: Side;
+  readonly action: Action;
+}
 
 /** A binding with where it lies, looked up. */
 export interface BoundPlace {
@@ -9,29 +15,29 @@ export interface BoundPlace {
   readonly layer: Layer;
   readonly layerNumber: number;
   readonly binding: Binding;
+  /** What it does, the tap first. */
+  readonly sides: readonly BoundSide[];
+  /** Whether it can take effect. */
+  readonly reached: boolean;
 }
 
 /** All bindings of keys that the board has, layer by layer, keys in the board's order. */
-export function boundPlaces({ keymap, grid }: Facts): readonly BoundPlace[] {
-  return keymap.layers.flatMap((layer, layerNumber) =>
-    keymap.board.keys.flatMap((key, keyNumber) => {
+export function boundPlaces(keymap: Keymap, grid: LayerGrid, reach: LayerReach): readonly BoundPlace[] {
+  const places: BoundPlace[] = [];
+  keymap.layers.forEach((layer, layerNumber) => {
+    keymap.board.keys.forEach((key, keyNumber) => {
       const binding = has(grid.bound[keyNumber] ?? 0, layerNumber) ? layer.places[key.id] : undefined;
-      return binding === undefined ? [] : [{ key, keyNumber, layer, layerNumber, binding }];
-    }),
-  );
-}
-
-/** Whether the binding at a place can take effect. */
-export function isReached({ reach }: Facts, place: BoundPlace): boolean {
-  return has(reach.reached[place.keyNumber] ?? 0, place.layerNumber);
-}
-
-/** The actions of a binding with their sides, the tap first. */
-export function sidesOf(
-  binding: Binding,
-): readonly { readonly side: 'tap' | 'hold'; readonly action: Action }[] {
-  return (['tap', 'hold'] as const).flatMap((side) => {
-    const action = binding[side];
-    return action === undefined ? [] : [{ side, action }];
+      if (binding === undefined) return;
+      const reached = has(reach.reached[keyNumber] ?? 0, layerNumber);
+      places.push({ key, keyNumber, layer, layerNumber, binding, sides: sidesOf(binding), reached });
+    });
   });
+  return places;
+}
+
+function sidesOf({ tap, hold }: Binding): readonly BoundSide[] {
+  const sides: BoundSide[] = [];
+  if (tap !== undefined) sides.push({ side: 'tap', action: tap });
+  if (hold !== undefined) sides.push({ side: 'hold', action: hold });
+  return sides;
 }

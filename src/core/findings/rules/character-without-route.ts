@@ -4,7 +4,6 @@ import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
 import { placeInWords } from '../free-places.ts';
 import { firstHarmless } from '../harmless.ts';
-import { boundPlaces, sidesOf } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
 import { clustersOf, untypable } from '../untypable.ts';
 import { listed, sentence } from '../wording.ts';
@@ -20,9 +19,9 @@ export const characterWithoutRoute: Rule = {
 };
 
 function onPlaces(facts: Facts): readonly Finding[] {
-  return boundPlaces(facts).flatMap(({ key, layer, binding }) => {
+  return facts.places.flatMap(({ key, layer, sides }) => {
     const place = { layer: layer.id, key: key.id };
-    return sidesOf(binding).flatMap(({ side, action }) => {
+    return sides.flatMap(({ side, action }) => {
       const chars = untypable(facts.host, action);
       if (chars.length === 0) return [];
       const where = placeInWords(facts.keymap, place);

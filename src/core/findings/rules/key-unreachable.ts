@@ -7,7 +7,7 @@ import { firstHarmless } from '../harmless.ts';
 import { enterMend } from '../hold-place.ts';
 import { effectiveLayer, has } from '../layer-grid.ts';
 import { isDown } from '../layer-state.ts';
-import { type BoundPlace, boundPlaces, isReached, sidesOf } from '../places.ts';
+import type { BoundPlace } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
 import { untypable } from '../untypable.ts';
 import { usedWhileOn } from '../used-on-layer.ts';
@@ -24,9 +24,8 @@ export const keyUnreachable: Rule = {
   title: 'Key unreachable',
   why: 'What is bound there can never be typed from there.',
   check(facts) {
-    const unreached = boundPlaces(facts).filter(
-      (place) =>
-        !isReached(facts, place) && sidesOf(place.binding).some(({ action }) => action.do !== 'nothing'),
+    const unreached = facts.places.filter(
+      (place) => !place.reached && place.sides.some(({ action }) => action.do !== 'nothing'),
     );
     return [...perLayer(facts, unreached), ...unreached.flatMap((place) => perPlace(facts, place))];
   },
@@ -99,7 +98,7 @@ function coveringLayer({ reach, grid, keymap }: Facts, place: BoundPlace): strin
 }
 
 function whatIsBound({ keymap, host }: Facts, place: BoundPlace): string {
-  return listed(sidesOf(place.binding).map(({ action }) => actionInWords(keymap, host, action)));
+  return listed(place.sides.map(({ action }) => actionInWords(keymap, host, action)));
 }
 
 function takeOff({ keymap }: Facts, place: BoundPlace): Mend {
@@ -109,9 +108,7 @@ function takeOff({ keymap }: Facts, place: BoundPlace): Mend {
 
 /** Moves what is bound to an empty place of the same layer that one can press while this key holds it. */
 function moveMend(facts: Facts, place: BoundPlace): readonly Mend[] {
-  const takesTroubleAlong = sidesOf(place.binding).some(
-    ({ action }) => untypable(facts.host, action).length > 0,
-  );
+  const takesTroubleAlong = place.sides.some(({ action }) => untypable(facts.host, action).length > 0);
   if (takesTroubleAlong || opensSomething(place.binding)) return [];
   const state = facts.reach.states.find(
     (each) =>

@@ -4,7 +4,7 @@ import type { Action } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding } from '../find.ts';
 import { isLetter } from '../letters.ts';
-import { type BoundPlace, boundPlaces, isReached } from '../places.ts';
+import type { BoundPlace } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
 import { actionInWords, sentence } from '../wording.ts';
 
@@ -32,14 +32,12 @@ export const letterHoldUnprotected: Rule = {
   title: 'Letter with a hold and no protection',
   why: 'In quick typing a letter that stays down a little long becomes its hold.',
   check: (facts) =>
-    boundPlaces(facts).flatMap((place) => {
-      const timing = timingOf(facts.keymap, place.binding);
+    facts.places.flatMap((place) => {
       const { tap, hold } = place.binding;
       if (tap === undefined || hold === undefined || hold.do === 'nothing') return [];
+      const timing = timingOf(facts.keymap, place.binding);
       if (timing.quietBeforeMs > 0 || timing.sameHandTaps) return [];
-      return isReached(facts, place) && isLetter(facts.host, tap)
-        ? [found(facts, place, tap, hold, timing)]
-        : [];
+      return place.reached && isLetter(facts.host, tap) ? [found(facts, place, tap, hold, timing)] : [];
     }),
 };
 

@@ -3,8 +3,8 @@ import type { ModifierName } from '../../keymap/need.ts';
 import type { Action } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Severity } from '../find.ts';
+import { canStayDown } from '../held-side.ts';
 import { bindHeld, holdPlace } from '../hold-place.ts';
-import { boundPlaces, isReached, sidesOf } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
 
 const id = 'modifier-missing';
@@ -22,19 +22,21 @@ export const modifierMissing: Rule = {
   },
 };
 
-function modifiersInReach(facts: Facts): ReadonlySet<Modifier> {
-  const bound = boundPlaces(facts).flatMap((place) =>
-    isReached(facts, place) ? sidesOf(place.binding).map(({ action }) => action) : [],
-  );
-  const chorded = facts.chords.flatMap((chord) =>
-    facts.reach.fires[chord.order] === true ? [chord.chord.action] : [],
-  );
-  return new Set([...bound, ...chorded].flatMap((action) => modifierOf(action) ?? []));
-}
-
-function modifierOf(action: Action): Modifier | null {
-  if (action.do === 'modifier') return action.code;
-  return action.do === 'key' && isModifier(action.code) ? action.code : null;
+/** A modifier that is up again as soon as it is pressed goes with nothing, so it does not count. */
+function modifiersInReach({ keymap, places, chords, reach }: Facts): ReadonlySet<Modifier> {
+  const present = new Set<Modifier>();
+  const add = (action: Action): void => {
+    if (action.do === 'modifier') present.add(action.code);
+    else if (action.do === 'key' && isModifier(action.code)) present.add(action.code);
+  };
+  for (const { binding, sides, reached } of places) {
+    if (!reached) continue;
+    for (const { side, action } of sides) {
+      if (action.do === 'modifier' || canStayDown(keymap, binding, side)) add(action);
+    }
+  }
+  for (const { chord, order } of chords) if (reach.fires[order] === true) add(chord.action);
+  return present;
 }
 
 function found(facts: Facts, name: ModifierName): Finding {

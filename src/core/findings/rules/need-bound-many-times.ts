@@ -1,12 +1,10 @@
-import { codeName } from '../../host/code-names.ts';
 import type { HostLayout } from '../../host/host-layout.ts';
-import { isModifier } from '../../keymap/codes.ts';
-import { type Need, needText } from '../../keymap/need.ts';
+import { type Code, isModifier } from '../../keymap/codes.ts';
 import type { Action, ChordId, KeyId, LayerId } from '../../keymap/types.ts';
+import type { Facts } from '../facts.ts';
 import type { Finding } from '../find.ts';
-import { boundPlaces, isReached, sidesOf } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
-import { charInWords, codeInWords, counted, listed, sentence } from '../wording.ts';
+import { actionInWords, counted as countedWords, listed, sentence } from '../wording.ts';
 
 const id = 'need-bound-many-times';
 
@@ -14,8 +12,8 @@ const id = 'need-bound-many-times';
 const MANY = 3;
 
 interface Bindings {
-  readonly words: string;
-  readonly need: string;
+  /** The first action that gives it. */
+  readonly action: Action;
   readonly keys: KeyId[];
   readonly layers: LayerId[];
   readonly chords: ChordId[];
@@ -29,57 +27,48 @@ export const needBoundManyTimes: Rule = {
   why: 'Keys are few, and each binding of the same thing takes the place of another.',
   check(facts) {
     const all = new Map<string, Bindings>();
-    for (const place of boundPlaces(facts)) {
-      if (!isReached(facts, place)) continue;
-      for (const { action } of sidesOf(place.binding)) {
-        const bindings = count(all, facts.host, action);
-        bindings?.keys.push(place.key.id);
-        bindings?.layers.push(place.layer.id);
+    for (const { key, layer, sides, reached } of facts.places) {
+      if (!reached) continue;
+      for (const { action } of sides) {
+        const bindings = counted(all, facts.host, action);
+        bindings?.keys.push(key.id);
+        bindings?.layers.push(layer.id);
       }
     }
     for (const { chord, order } of facts.chords) {
-      if (facts.reach.fires[order] === true) count(all, facts.host, chord.action)?.chords.push(chord.id);
+      if (facts.reach.fires[order] === true) counted(all, facts.host, chord.action)?.chords.push(chord.id);
     }
-    return [...all.values()].filter((each) => each.count >= MANY).map(found);
+    return [...all.values()].filter(({ count }) => count >= MANY).map((each) => found(facts, each));
   },
 };
 
-function count(all: Map<string, Bindings>, host: HostLayout, action: Action): Bindings | null {
-  const given = thingGiven(host, action);
-  if (given === null) return null;
-  const bindings = all.get(given.stroke) ?? { ...given, keys: [], layers: [], chords: [], count: 0 };
+function counted(all: Map<string, Bindings>, host: HostLayout, action: Action): Bindings | null {
+  const stroke = strokeOf(host, action);
+  if (stroke === null) return null;
+  const bindings = all.get(stroke) ?? { action, keys: [], layers: [], chords: [], count: 0 };
+  if (bindings.count === 0) all.set(stroke, bindings);
   bindings.count += 1;
-  all.set(given.stroke, bindings);
   return bindings;
 }
 
-/** What an action types, as the stroke that the computer receives; null for modifiers, layers and texts. */
-function thingGiven(
-  host: HostLayout,
-  action: Action,
-): { stroke: string; words: string; need: string } | null {
-  if (action.do === 'char') {
-    const [first] = host.routesOf(action.char)[0] ?? [];
-    const stroke = host
-      .routesOf(action.char)[0]
-      ?.map((each) => [...each.with, each.code].join('+'))
-      .join(' ');
-    if (first === undefined || stroke === undefined) return null;
-    return { stroke, words: charInWords(action.char), need: action.char };
-  }
-  if (action.do !== 'key' || isModifier(action.code)) return null;
-  const modifiers = action.with ?? [];
-  const need: Need = { kind: 'key', code: action.code };
-  const words = [...modifiers.map(codeName), codeInWords(host, action.code)].join(' + ');
-  const stroke = [...modifiers, action.code].join('+');
-  return { stroke, words, need: modifiers.length === 0 ? needText(need) : `shortcut:${stroke}` };
+/** What an action sends, as text; null for modifiers, layers and texts. */
+function strokeOf(host: HostLayout, action: Action): string | null {
+  if (action.do === 'key') return isModifier(action.code) ? null : written(action.with ?? [], action.code);
+  if (action.do !== 'char') return null;
+  const strokes = host.routesOf(action.char)[0];
+  return strokes?.map((stroke) => written(stroke.with, stroke.code)).join(' ') ?? null;
 }
 
-function found({ words, need, keys, layers, chords, count: times }: Bindings): Finding {
+function written(modifiers: readonly Code[], code: Code): string {
+  return modifiers.length === 0 ? code : `${modifiers.join('+')}+${code}`;
+}
+
+function found({ keymap, host }: Facts, { action, keys, layers, chords, count: times }: Bindings): Finding {
   const where = [
-    ...(keys.length > 0 ? [counted(keys.length, 'place')] : []),
-    ...(chords.length > 0 ? [counted(chords.length, 'chord')] : []),
+    ...(keys.length > 0 ? [countedWords(keys.length, 'place')] : []),
+    ...(chords.length > 0 ? [countedWords(chords.length, 'chord')] : []),
   ];
+  const words = actionInWords(keymap, host, action);
   return finding({
     rule: id,
     messageId: 'many-times',
@@ -88,6 +77,14 @@ function found({ words, need, keys, layers, chords, count: times }: Bindings): F
     keys: [...new Set(keys)],
     layers: [...new Set(layers)],
     chords,
-    data: { need, name: words, times },
+    data: { need: needOf(action), name: words, times },
   });
+}
+
+/** The need that an action gives, as it is written in a keymap, modifiers by their codes. */
+function needOf(action: Action): string {
+  if (action.do === 'char') return action.char;
+  if (action.do !== 'key') return '';
+  const modifiers = action.with ?? [];
+  return `${modifiers.length === 0 ? 'key' : 'shortcut'}:${written(modifiers, action.code)}`;
 }

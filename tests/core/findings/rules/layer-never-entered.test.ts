@@ -32,6 +32,11 @@ describe('layer-never-entered', () => {
       ['never-entered |  | two | ', 'never-entered |  | both | '],
     ],
     [
+      'it is the tap of a hold/tap key, over as soon as it is settled',
+      { layers: { base: '@up⇩Enter b c d e f g h i j', up: empty } },
+      ['never-entered |  | up | '],
+    ],
+    [
       'its chord is live on itself only',
       { layers: { base, up: empty }, chords: [chord('c', 'L1 L2', 45, '@up', ['up'])] },
       ['never-entered |  | up | c'],
@@ -50,6 +55,10 @@ describe('layer-never-entered', () => {
 
   it.each<[string, Sketch]>([
     ['a hold leads to it', { layers: { base: 'a⇩@up b c d e f g h i j', up: empty } }],
+    [
+      'a hold/tap key leads to it that is a tap at once when tapped again',
+      { layers: { base: '@up⇩Enter b c d e f g h i j', up: empty }, timing: { againWithinMs: 150 } },
+    ],
     ['a lock leads to it', { layers: { base: '@up:lock b c d e f g h i j', up: empty } }],
     ['a latch leads to it', { layers: { base: '@up:latch b c d e f g h i j', up: empty } }],
     [
@@ -132,9 +141,10 @@ describe('layer-never-entered', () => {
     ]);
   });
 
-  it('offers the hold of a thumb key that only types where no key is free', () => {
-    const [found] = says(layerNeverEntered, { layers: { base, up: empty } });
-    expect(found?.mends[0]?.edits[0]).toMatchObject({ place: { layer: 'base', key: 'LT' }, side: 'hold' });
+  it('offers the hold of a thumb key that types, but no letter, where no key is free', () => {
+    const [found] = says(layerNeverEntered, { layers: { base: 'a b c d e f g h i Space', up: empty } });
+    expect(found?.mends[0]?.edits[0]).toMatchObject({ place: { layer: 'base', key: 'RT' }, side: 'hold' });
+    expect(says(layerNeverEntered, { layers: { base, up: empty } })[0]?.mends).toEqual([]);
   });
 
   it('offers nothing where entering the layer would let it open others', () => {

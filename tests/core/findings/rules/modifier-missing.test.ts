@@ -16,6 +16,11 @@ describe('modifier-missing', () => {
     ['Meta is nowhere on macOS', { ...without('MetaLeft'), system: 'macos' }, [['Meta', 'risky']]],
     ['Shift is only part of a shortcut', without('ShiftLeft', 'ShiftLeft+KeyA'), [['Shift', 'risky']]],
     [
+      'Shift is the tap of a hold/tap key, over as soon as it is settled',
+      without('ShiftLeft', 'ShiftLeft⇩Enter'),
+      [['Shift', 'risky']],
+    ],
+    [
       'Shift lies on a layer that nobody can enter',
       { layers: { ...without('ShiftLeft').layers, up: 'ShiftLeft · · · · · · · · ·' } },
       [['Shift', 'risky']],
@@ -30,6 +35,10 @@ describe('modifier-missing', () => {
     ['Shift is a latch', without('ShiftLeft', 'ShiftLeft:latch')],
     ['Shift is a chord', { ...without('ShiftLeft'), chords: [chord('c', 'L1 L2', 45, 'ShiftLeft')] }],
     [
+      'Shift is the tap of a hold/tap key that quiet makes a tap at once',
+      { ...without('ShiftLeft', 'ShiftLeft⇩Enter'), timing: { quietBeforeMs: 100 } },
+    ],
+    [
       'Shift lies on a layer that is held',
       { layers: { base: all.replace('ShiftLeft', '@up'), up: 'ShiftLeft · · · · · · · · ·' } },
     ],
@@ -37,10 +46,10 @@ describe('modifier-missing', () => {
     expect(missing(sketch)).toEqual([]);
   });
 
-  it('offers a free thumb key, else the hold of a thumb key that only types, else nothing', () => {
+  it('offers a free thumb key, else the hold of one that types no letter, else nothing', () => {
     const mend = (sketch: Sketch) => says(modifierMissing, sketch)[0]?.mends[0]?.edits[0];
     const shift = { do: 'key', code: 'ShiftLeft' };
-    expect(mend(without('ShiftLeft'))).toMatchObject({ place: { key: 'LT' }, side: 'hold', action: shift });
+    expect(mend(without('ShiftLeft'))).toMatchObject({ place: { key: 'RT' }, side: 'hold', action: shift });
     expect(mend({ layers: { base: without('ShiftLeft').layers.base.replace('Space', '·') } })).toMatchObject({
       place: { layer: 'base', key: 'RT' },
       side: 'tap',
