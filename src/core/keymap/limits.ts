@@ -5,6 +5,7 @@ export const LIMITS = {
   layers: 32,
   chords: 500,
   hosts: 8,
+  corrections: 400,
   nameLength: 80,
   notesLength: 20_000,
   needs: 5_000,

@@ -1,8 +1,9 @@
 import { actionsOf } from './actions-of.ts';
+import { isModifier } from './codes.ts';
 import { isOneCharacter, parseNeed } from './need.ts';
 import { type Path, type Problem, quoted } from './problem.ts';
 import { brokenReferences } from './references.ts';
-import type { Keymap } from './types.ts';
+import type { Host, Keymap } from './types.ts';
 
 /**
  * What a keymap of the right shape may still break, which a JSON Schema cannot say. Characters are expected in NFC.
@@ -21,6 +22,7 @@ export function ruleProblems(keymap: Keymap): readonly Problem[] {
     ...chordProblems(keymap),
     ...typingProblems(keymap),
     ...needProblems(keymap),
+    ...keymap.hosts.flatMap(correctionProblems),
   ];
 }
 
@@ -101,4 +103,22 @@ function needProblems(keymap: Keymap): Problem[] {
     const expected = 'one character, key:CODE or shortcut:Modifier+CODE with W3C codes';
     return [{ path, found: quoted(text), expected }];
   });
+}
+
+const DEAD_KEY = /^dead_\w{1,40}$/;
+
+function correctionProblems({ corrections = [] }: Host, host: number): Problem[] {
+  const list = ['hosts', host, 'corrections'];
+  const places = corrections.map(({ code, level }) => `${code} ${level}`);
+  const each = corrections.flatMap(({ code, gives }, at): Problem[] => {
+    if (isModifier(code)) {
+      return [{ path: [...list, at, 'code'], found: quoted(code), expected: 'a key that is no modifier' }];
+    }
+    const isNamed = gives === '' || DEAD_KEY.test(gives);
+    const isWhole = isOneCharacter(gives) && !LONE_SURROGATE.test(gives) && gives === gives.normalize('NFC');
+    if (isNamed || isWhole) return [];
+    const expected = 'one character in NFC, a dead key such as dead_acute, or nothing';
+    return [{ path: [...list, at, 'gives'], found: quoted(gives), expected }];
+  });
+  return [...each, ...repeated(list, places, 'each key once a level')];
 }

@@ -177,11 +177,29 @@ export const chordSchema = described(
   { id: 'chord' },
 );
 
+export const correctionSchema = described(
+  z.strictObject({
+    code,
+    level: z.enum(['plain', 'shift', 'level3', 'shift-level3']),
+    gives: matching(
+      '^(?:|dead_[A-Za-z0-9_]{1,40}|[^\\u0000-\\u001f\\u007f-\\u009f]{1,8})$',
+      'one character, a dead key such as dead_acute, or an empty text for nothing',
+    ),
+  }),
+  {
+    id: 'correction',
+    description:
+      'A key that this computer reads otherwise than the XKB table says. gives: one grapheme cluster in NFC, a dead ' +
+      'key by its XKB name, or empty for nothing.',
+  },
+);
+
 export const hostSchema = described(
   z.strictObject({
     system: z.enum(['linux', 'windows', 'macos']),
     layout: xkbName(1),
     variant: xkbName(0),
+    corrections: z.optional(listOf(correctionSchema, 0, LIMITS.corrections)),
   }),
   { id: 'host', description: 'A computer the board is used on; layout and variant are XKB names.' },
 );
@@ -218,6 +236,7 @@ export const keymapSchema = described(
     description:
       'A neutral keymap, version 1. Beyond this schema a reader checks: ids are unique; keys, layers and chords that are ' +
       'referred to exist; a layer action does not name the base layer; onWhile names lower layers, each once; a chord ' +
-      'names each key and layer once; a char is one grapheme cluster, kept in NFC; a need is written as one.',
+      'names each key and layer once; a char is one grapheme cluster, kept in NFC; a need is written as one; a host ' +
+      'corrects each key once a level, and no modifier, to one grapheme cluster in NFC.',
   },
 );

@@ -5,6 +5,7 @@ import type {
   boardKeySchema,
   boardSchema,
   chordSchema,
+  correctionSchema,
   hostSchema,
   keymapSchema,
   layerSchema,
@@ -31,6 +32,8 @@ export type Action = Frozen<z.infer<typeof actionSchema>>;
 export type Chord = Frozen<z.infer<typeof chordSchema>>;
 export type Timing = Frozen<z.infer<typeof timingSchema>>;
 export type Host = Frozen<z.infer<typeof hostSchema>>;
+/** A key that a computer reads otherwise than its table says. */
+export type Correction = Frozen<z.infer<typeof correctionSchema>>;
 export type Needs = Frozen<z.infer<typeof needsSchema>>;
 
 export type KeyId = string;

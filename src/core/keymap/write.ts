@@ -1,4 +1,4 @@
-import type { Action, Binding, Board, Chord, Keymap, Layer, MadeFrom, Needs } from './types.ts';
+import type { Action, Binding, Board, Chord, Host, Keymap, Layer, MadeFrom, Needs } from './types.ts';
 
 /** What is to be printed; an object as a Map, which keeps the order even of names like "1". */
 type Tree = string | number | boolean | null | readonly Tree[] | ReadonlyMap<string, Tree>;
@@ -40,7 +40,7 @@ function documentTree(keymap: Keymap): Tree {
     ['$schema', SCHEMA],
     ...pick(keymap, 'format', 'version', 'name', 'notes'),
     ['board', boardTree(keymap.board)],
-    ['hosts', keymap.hosts.map((host) => tree(...pick(host, 'system', 'layout', 'variant')))],
+    ['hosts', keymap.hosts.map(hostTree)],
     ['timing', keymap.timing && tree(...timingFields(keymap.timing))],
     ['needs', keymap.needs && needsTree(keymap.needs)],
     ['layers', keymap.layers.map((layer) => layerTree(layer, order))],
@@ -70,6 +70,11 @@ function madeFromTree(from: MadeFrom): Tree {
     ['thumb', tree(...thumb)],
     ...pick(from, 'gapMm', 'turnDeg'),
   );
+}
+
+function hostTree(host: Host): Tree {
+  const corrections = host.corrections?.map((one) => tree(...pick(one, 'code', 'level', 'gives')));
+  return tree(...pick(host, 'system', 'layout', 'variant'), ['corrections', corrections]);
 }
 
 function timingFields(from: NonNullable<Keymap['timing']>): Field[] {

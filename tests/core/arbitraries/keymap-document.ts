@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Host, Keymap, MadeFrom, Needs } from '../../../src/core/keymap/types.ts';
+import type { Correction, Host, Keymap, MadeFrom, Needs } from '../../../src/core/keymap/types.ts';
 import { type KeymapChoice, keymapArbitrary } from './keymap-arbitrary.ts';
 
 /** Texts of people: any Unicode, quotation marks and markup among them; no line break where a line is wanted. */
@@ -43,11 +43,24 @@ const needsArbitrary: fc.Arbitrary<Needs> = fc.record({
   waived: fc.array(fc.record({ need: needArbitrary, why: lineArbitrary }), { maxLength: 2 }),
 });
 
-const hostArbitrary: fc.Arbitrary<Host> = fc.record({
-  system: fc.constantFrom('linux' as const, 'windows' as const, 'macos' as const),
-  layout: fc.constantFrom('us', 'pt', 'de'),
-  variant: fc.constantFrom('', 'nodeadkeys'),
+const correctionArbitrary: fc.Arbitrary<Correction> = fc.record({
+  code: fc.constantFrom('KeyE' as const, 'IntlBackslash' as const, 'Space' as const),
+  level: fc.constantFrom('plain' as const, 'shift' as const, 'level3' as const, 'shift-level3' as const),
+  gives: fc.constantFrom('', 'é', '"', ' ', 'dead_acute', '👩‍🚀'),
 });
+
+const hostArbitrary: fc.Arbitrary<Host> = fc.record(
+  {
+    system: fc.constantFrom('linux' as const, 'windows' as const, 'macos' as const),
+    layout: fc.constantFrom('us', 'pt', 'de'),
+    variant: fc.constantFrom('', 'nodeadkeys'),
+    corrections: fc.uniqueArray(correctionArbitrary, {
+      maxLength: 3,
+      selector: ({ code, level }) => `${code} ${level}`,
+    }),
+  },
+  { requiredKeys: ['system', 'layout', 'variant'] },
+);
 
 /** Key ids that trip code up: like indices, like names that objects have, at the limits of the length. */
 const ODD_IDS = ['1', '0', 'constructor', 'toString', '-', '_', 'a-b_C9', 'ABCDEFGHIJKLMNOP'];
