@@ -16,7 +16,7 @@ import type {
 } from './types.ts';
 
 /** A change of the timing fields: a value sets a field, null takes it away so that the next wider one holds. */
-export type TimingChange = { readonly [Field in keyof Timing]?: NonNullable<Timing[Field]> | null };
+export type TimingChange = { readonly [Field in keyof Timing]?: Timing[Field] | null };
 
 /** A change of a chord: a value sets a field, null takes an optional one away. */
 export type ChordChange = Partial<Pick<Chord, 'keys' | 'windowMs' | 'action'>> & {

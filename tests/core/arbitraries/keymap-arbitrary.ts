@@ -70,12 +70,10 @@ export const timingArbitrary: fc.Arbitrary<Timing> = fc.record(
 
 /** A board of caps in two rows that do not overlap; left half first, the last key of each half a thumb key. */
 export function boardArbitrary(least: number, most: number): fc.Arbitrary<Board> {
-  return fc
-    .integer({ min: least, max: most })
-    .map((count) => ({
-      name: 'Random',
-      keys: Array.from({ length: count }, (_, at) => boardKey(at, count)),
-    }));
+  return fc.integer({ min: least, max: most }).map((count) => ({
+    name: 'Random',
+    keys: Array.from({ length: count }, (_, at) => boardKey(at, count)),
+  }));
 }
 
 function boardKey(at: number, count: number): BoardKey {

@@ -1,0 +1,159 @@
+import fc from 'fast-check';
+import type { ChordChange, Edit, TimingChange } from '../../../src/core/keymap/edit.ts';
+import type { Binding, Chord, Keymap, Layer, Place } from '../../../src/core/keymap/types.ts';
+import { ACTION_KINDS, actionArbitrary, CHARS } from './keymap-actions.ts';
+import { boardArbitrary, durationArbitrary, timingArbitrary } from './keymap-arbitrary.ts';
+
+/** Names that mostly exist, and one that does not. */
+function oneOf(names: readonly string[], stranger: string): fc.Arbitrary<string> {
+  return fc.oneof(
+    { weight: 19, arbitrary: fc.constantFrom(...names, names[0] ?? stranger) },
+    fc.constant(stranger),
+  );
+}
+
+const fieldsAway: fc.Arbitrary<TimingChange> = fc.record(
+  { holdAfterMs: fc.constant(null), holdBy: fc.constant(null), sameHandTaps: fc.constant(null) },
+  { requiredKeys: [] },
+);
+
+const timingChange: fc.Arbitrary<TimingChange> = fc
+  .tuple(timingArbitrary, fieldsAway)
+  .map(([set, away]) => ({ ...set, ...away }));
+
+function partsOf(keymap: Keymap) {
+  const layers = keymap.layers.map(({ id }) => id);
+  const key = oneOf(
+    keymap.board.keys.map(({ id }) => id),
+    'stranger',
+  );
+  const layer = oneOf(layers, 'nowhere');
+  const place: fc.Arbitrary<Place> = fc.record({ layer, key });
+  // Layer actions may name the base, a layer that is not there, or one that is about to be added.
+  const action = actionArbitrary({
+    kinds: ACTION_KINDS,
+    layers: [...layers, ...layers, 'nowhere', 'added'],
+    chars: [...CHARS, 'e\u0301', 'ab'],
+  });
+  const binding: fc.Arbitrary<Binding> = fc
+    .tuple(fc.record({ tap: action, hold: action }, { requiredKeys: [] }), timingArbitrary)
+    .map(([sides, timing]) => ({ ...sides, ...timing }));
+  return { key, layer, place, action, binding };
+}
+
+type Parts = ReturnType<typeof partsOf>;
+
+function bindingEdits({ place, action, binding, layer, key }: Parts): fc.Arbitrary<Edit>[] {
+  const side = fc.constantFrom('tap' as const, 'hold' as const);
+  const taps = fc.dictionary(key, action, { maxKeys: 4 });
+  return [
+    fc.record({ edit: fc.constant('bind' as const), place, side, action }),
+    fc.record({ edit: fc.constant('unbind' as const), place, side }, { requiredKeys: ['edit', 'place'] }),
+    fc.record({ edit: fc.constant('set-binding' as const), place, binding }),
+    fc.record({ edit: fc.constant('move-binding' as const), from: place, to: place }),
+    fc.record({ edit: fc.constant('swap-bindings' as const), one: place, other: place }),
+    fc.record({ edit: fc.constant('set-binding-timing' as const), place, timing: timingChange }),
+    fc.record({ edit: fc.constant('set-timing' as const), timing: timingChange }),
+    fc.record({ edit: fc.constant('fill-layer' as const), layer, taps }),
+  ];
+}
+
+function layerEdits(keymap: Keymap, { layer, key, binding }: Parts): fc.Arbitrary<Edit>[] {
+  const lowest = keymap.layers.slice(0, 2).map(({ id }) => id);
+  const onWhile = fc.oneof(fc.constant(lowest), fc.array(layer, { maxLength: 3 }));
+  const added: fc.Arbitrary<Layer> = fc.record(
+    {
+      id: fc.oneof({ weight: 4, arbitrary: fc.constant('added') }, layer),
+      name: fc.oneof({ weight: 9, arbitrary: fc.constant('Added') }, fc.constant('')),
+      places: fc.dictionary(key, binding, { maxKeys: 2 }),
+      onWhile,
+    },
+    { requiredKeys: ['id', 'name', 'places'] },
+  );
+  return [
+    fc.record({ edit: fc.constant('add-layer' as const), layer: added }),
+    fc.record({ edit: fc.constant('rename-layer' as const), layer, name: fc.constantFrom('New', 'a\nb') }),
+    fc.record({ edit: fc.constant('delete-layer' as const), layer }),
+    fc.record({
+      edit: fc.constant('set-on-while' as const),
+      layer,
+      onWhile: fc.option(onWhile, { nil: null, freq: 2 }),
+    }),
+  ];
+}
+
+function chordEdits(keymap: Keymap, { key, layer, action }: Parts): fc.Arbitrary<Edit>[] {
+  const id = oneOf(keymap.chords?.map((chord) => chord.id) ?? [], 'c9');
+  const fields = {
+    keys: fc.oneof(
+      { weight: 5, arbitrary: fc.uniqueArray(key, { minLength: 2, maxLength: 4 }) },
+      { weight: 1, arbitrary: fc.array(key, { minLength: 1, maxLength: 6 }) },
+    ),
+    windowMs: fc.oneof({ weight: 9, arbitrary: durationArbitrary }, fc.constant(-1)),
+    action,
+  };
+  const layers = fc.uniqueArray(layer, { maxLength: 2 });
+  const chord: fc.Arbitrary<Chord> = fc.record(
+    { id: fc.oneof(fc.constant('new'), id), ...fields, layers },
+    { requiredKeys: ['id', 'keys', 'windowMs', 'action'] },
+  );
+  const to: fc.Arbitrary<ChordChange> = fc.record(
+    {
+      ...fields,
+      name: fc.option(fc.constant('Named')),
+      layers: fc.option(layers),
+      quietBeforeMs: fc.option(durationArbitrary),
+    },
+    { requiredKeys: [] },
+  );
+  return [
+    fc.record({ edit: fc.constant('add-chord' as const), chord }),
+    fc.record({ edit: fc.constant('change-chord' as const), chord: id, to }),
+    fc.record({ edit: fc.constant('delete-chord' as const), chord: id }),
+  ];
+}
+
+function designEdits({ key }: Parts): fc.Arbitrary<Edit>[] {
+  const need = fc.constantFrom('a', 'key:Enter', 'key:Nothing');
+  const needs = fc.record({
+    lists: fc.constant(['ascii']),
+    own: fc.array(need, { maxLength: 2 }),
+    waived: fc.array(fc.record({ need, why: fc.constant('never') }), { maxLength: 1 }),
+  });
+  const host = fc.record({
+    system: fc.constant('linux' as const),
+    layout: fc.constantFrom('us', 'no such name!'),
+    variant: fc.constant(''),
+  });
+  return [
+    fc.record({
+      edit: fc.constant('rename-design' as const),
+      name: fc.constantFrom('New', '', 'n'.repeat(81)),
+    }),
+    fc.record({ edit: fc.constant('set-notes' as const), notes: fc.constantFrom('', 'some') }),
+    fc.record({ edit: fc.constant('set-hosts' as const), hosts: fc.array(host, { maxLength: 2 }) }),
+    fc.record({ edit: fc.constant('set-needs' as const), needs }),
+    fc.record({ edit: fc.constant('set-board' as const), board: boardArbitrary(1, 8) }),
+    fc.record({ edit: fc.constant('delete-key' as const), key }),
+  ];
+}
+
+/**
+ * Random edits of a keymap: every kind, most of them possible, some that name what does not exist or break a rule
+ * of the format.
+ */
+export function editArbitrary(keymap: Keymap): fc.Arbitrary<Edit> {
+  const parts = partsOf(keymap);
+  const single = fc.oneof(
+    ...bindingEdits(parts),
+    ...layerEdits(keymap, parts),
+    ...chordEdits(keymap, parts),
+    ...designEdits(parts),
+  );
+  const several: fc.Arbitrary<Edit> = fc.record({
+    edit: fc.constant('several' as const),
+    title: fc.constant('Some things'),
+    edits: fc.array(single, { minLength: 2, maxLength: 3 }),
+  });
+  return fc.oneof({ weight: 9, arbitrary: single }, { weight: 1, arbitrary: several });
+}
