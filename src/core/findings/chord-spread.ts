@@ -6,26 +6,26 @@ import type { ResolvedChord } from './resolved-chord.ts';
  * wider than those of three.
  */
 const SPREADS = {
-  'one hand, two keys': [
+  'two-key chords of one hand': [
     [0, 0],
     [16, 50],
     [38, 90],
     [45, 95],
     [63, 99],
   ],
-  'one hand, three keys': [
+  'three-key chords of one hand': [
     [0, 0],
     [25, 50],
     [51, 90],
     [63, 95],
   ],
-  'two hands, two keys': [
+  'two-key chords of two hands': [
     [0, 0],
     [16, 50],
     [41, 90],
     [53, 95],
   ],
-  'two hands, three keys': [
+  'three-key chords of two hands': [
     [0, 0],
     [31, 50],
     [55, 90],
@@ -46,8 +46,8 @@ export const BEGINNER_FACTOR = 2;
 /** The group of figures that fits a chord; four and five keys take the figures for three, as the least they need. */
 export function spreadGroup(chord: ResolvedChord): SpreadGroup {
   const hands = new Set(chord.boardKeys.map((key) => key.hand)).size;
-  const count = chord.keys.length > 2 ? 'three keys' : 'two keys';
-  return hands > 1 ? `two hands, ${count}` : `one hand, ${count}`;
+  const count = chord.keys.length > 2 ? 'three' : 'two';
+  return hands > 1 ? `${count}-key chords of two hands` : `${count}-key chords of one hand`;
 }
 
 /** The share of chords, in percent, whose keys come within a window; straight lines between the figures. */

@@ -57,7 +57,7 @@ function found(facts: Facts, chord: ResolvedChord, verdict: Verdict, missedPerce
 
 function sentenceFor(chord: ResolvedChord, verdict: Verdict, group: SpreadGroup, missed: number): string {
   const { windowMs } = chord.chord;
-  const who = `of chords of ${group}${chord.keys.length > 3 ? ' (no figures for more)' : ''}`;
+  const who = `of ${group}${chord.keys.length > 3 ? ' (no figures for more)' : ''}`;
   if (verdict === 'too-long') {
     return `“${chord.name}” waits ${windowMs} ms, though skilled hands have 95 % ${who} down within ${windowFor95(group)} ms; over ${longestFor(group)} ms even a beginner, assumed ${BEGINNER_FACTOR} times as wide, gains little.`;
   }
