@@ -16,7 +16,7 @@ function freePort(): Promise<number> {
 
 // The workers read this file again, and must come to the port that the first reading chose.
 process.env.HANDFUL_PORT ??= String(await freePort());
-const address = `http://localhost:${process.env.HANDFUL_PORT}/`;
+const address = `http://127.0.0.1:${process.env.HANDFUL_PORT}/`;
 const browser = findBrowser();
 
 export default defineConfig({

@@ -24,17 +24,24 @@ if (toBuild) {
 const server = await preview({
   root,
   logLevel: 'warn',
-  preview: { port: Number(values.port), strictPort: values['strict-port'] },
+  preview: { host: '127.0.0.1', port: Number(values.port), strictPort: values['strict-port'] },
 });
 console.log(`Handful is at ${server.resolvedUrls?.local[0]}  (Ctrl+C ends it)`);
 
-for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
-  process.once(signal, () => {
-    // A browser keeps its connections open, and the server would wait for them.
-    server.httpServer.closeAllConnections?.();
-    server.close().then(
-      () => process.exit(0),
-      () => process.exit(1),
-    );
-  });
+function stop() {
+  // A browser keeps its connections open, and the server would wait for them.
+  server.httpServer.closeAllConnections?.();
+  server.close().then(
+    () => process.exit(0),
+    () => process.exit(1),
+  );
+}
+
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.once(signal, stop);
+
+// npm hands a signal to the shell that it started, and not every shell hands it on: without that shell nobody is left
+// who wants the server.
+if (process.env.npm_lifecycle_event === 'start') {
+  const shell = process.ppid;
+  setInterval(() => process.ppid !== shell && stop(), 500).unref();
 }
