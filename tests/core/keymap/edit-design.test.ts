@@ -119,6 +119,16 @@ describe('several as one step', () => {
     );
   });
 
+  test('a name that cannot be does not break the sentence of a later refusal', () => {
+    const edits: Edit[] = [
+      { edit: 'rename-layer', layer: 'base', name: 'two\nlines' },
+      { edit: 'unbind', place: { layer: 'base', key: 'k2' } },
+    ];
+    expect(refusal(start, { edit: 'several', title: 'Both', edits })).toBe(
+      'Nothing is bound at k2 on two lines.',
+    );
+  });
+
   test('rules hold for the whole: a layer may be led to before it is there', () => {
     const edits: Edit[] = [
       { edit: 'bind', place, side: 'hold', action: toLayer('num') },

@@ -15,9 +15,12 @@ export function made(keymap: Keymap, title: string, alongside: readonly string[]
   return ok({ keymap, title, alongside });
 }
 
-/** An edit that was refused, with a sentence for the typist. */
+/**
+ * An edit that was refused, with a sentence for the typist. It is kept on one line: among several edits it may name
+ * what an earlier one called with a line break, which would be refused only at the end.
+ */
 export function refused(sentence: string): Edited {
-  return fail(sentence);
+  return fail(sentence.replace(/[\n\r]+/g, ' '));
 }
 
 /** Why a layer cannot be edited: it does not exist. Undefined where it does. */
