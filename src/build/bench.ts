@@ -3,9 +3,11 @@ import { cpus } from 'node:os';
 import type { BenchRow } from './bench/bench-row.ts';
 import { benchDesign } from './bench/design-bench.ts';
 import { benchEngine } from './bench/engine-bench.ts';
+import { benchFindings } from './bench/findings-bench.ts';
 
 const SUITES: readonly (readonly [string, () => BenchRow[]])[] = [
   ['Engine', benchEngine],
+  ['Findings', benchFindings],
   ['Findings and routes', benchDesign],
 ];
 

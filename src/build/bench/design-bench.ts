@@ -14,6 +14,7 @@ import { benchKeymap } from './bench-keymap.ts';
 import type { BenchRow } from './bench-row.ts';
 
 const ROUNDS = 41;
+const WARM = 20;
 const NEEDS = 150;
 const LISTS = ['ascii', 'editing', 'function-keys', 'media', 'modifiers', 'shortcuts'];
 
@@ -23,7 +24,7 @@ function median(values: readonly number[]): number {
 
 /** Medians in ms of rounds in which every run takes its turn, so that a slow moment of the machine hits all alike. */
 function medians(runs: readonly (() => unknown)[]): number[] {
-  for (const run of runs) for (let warm = 0; warm < 5; warm++) run();
+  for (const run of runs) for (let warm = 0; warm < WARM; warm++) run();
   const times = runs.map((): number[] => []);
   for (let round = 0; round < ROUNDS; round++) {
     for (const [index, run] of runs.entries()) {
@@ -42,7 +43,7 @@ function benchNeeds(): readonly Need[] {
 /** A copy that no memory of earlier runs knows, so that every run starts from scratch. */
 function fresh(keymap: Keymap): () => Keymap {
   const text = JSON.stringify(keymap);
-  const copies = Array.from({ length: ROUNDS + 5 }, () => JSON.parse(text) as Keymap);
+  const copies = Array.from({ length: ROUNDS + WARM }, () => JSON.parse(text) as Keymap);
   return () => copies.pop() ?? (JSON.parse(text) as Keymap);
 }
 
