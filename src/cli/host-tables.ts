@@ -1,9 +1,10 @@
 import { join } from 'node:path';
 import { fail, ok, type Result } from '../core/base/result.ts';
+import { correctedTable } from '../core/host/corrected-host.ts';
 import { hostFromTable } from '../core/host/host-from-table.ts';
 import type { HostLayout } from '../core/host/host-layout.ts';
-import { readHostTable } from '../core/host/host-table.ts';
-import { usHost } from '../core/host/us.ts';
+import { type HostTable, readHostTable } from '../core/host/host-table.ts';
+import { usTable } from '../core/host/us-table.ts';
 import type { Host } from '../core/keymap/types.ts';
 import { publicFolder } from './public-folder.ts';
 import { readJson } from './read-text.ts';
@@ -16,10 +17,19 @@ export function hostNames(text: string): Pick<Host, 'layout' | 'variant'> {
   return { layout, variant: variant.join(' ') };
 }
 
-/** A host layout from its table among those that come with the project. The problem is a sentence that lists them. */
-export function loadHost(wanted: Pick<Host, 'layout' | 'variant'>): Result<HostLayout, string> {
-  const { layout, variant } = wanted;
-  if (layout === 'us' && variant === '') return ok(usHost);
+/**
+ * A host layout from its table among those that come with the project, read with the host's own corrections. The
+ * problem is a sentence that lists the layouts there are.
+ */
+export function loadHost(
+  wanted: Pick<Host, 'layout' | 'variant' | 'corrections'>,
+): Result<HostLayout, string> {
+  const table = loadTable(wanted);
+  return table.ok ? ok(hostFromTable(correctedTable(table.value, wanted.corrections ?? []))) : table;
+}
+
+function loadTable({ layout, variant }: Pick<Host, 'layout' | 'variant'>): Result<HostTable, string> {
+  if (layout === 'us' && variant === '') return ok(usTable);
   const name = variant === '' ? layout : `${layout} ${variant}`;
   const offered = offeredHosts();
   const file = offered.get(name);
@@ -31,7 +41,7 @@ export function loadHost(wanted: Pick<Host, 'layout' | 'variant'>): Result<HostL
   const json = readJson(join(publicFolder(), 'hosts', file), TABLE_BYTES);
   if (!json.ok) return json;
   const table = readHostTable(json.value);
-  return table.ok ? ok(hostFromTable(table.value)) : fail(`${file}: ${table.problem}.`);
+  return table.ok ? table : fail(`${file}: ${table.problem}.`);
 }
 
 /** File names by layout and variant; `us` alone where the list cannot be read. */

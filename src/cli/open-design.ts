@@ -14,7 +14,8 @@ export interface OpenDesign {
 
 /**
  * Reads a neutral keymap and its first host's table. `asked` (layout and variant, "us mac") stands in for the first
- * host, whose system stays. The problem is one sentence a line, each naming the file.
+ * host: the design's own host of that name, if it has one, else that layout as its table is, on the first host's
+ * system. The problem is one sentence a line, each naming the file.
  */
 export function openDesign(file: string, asked?: string): Result<OpenDesign, string> {
   const text = readText(file, LIMITS.fileBytes);
@@ -28,7 +29,14 @@ export function openDesign(file: string, asked?: string): Result<OpenDesign, str
   return host.ok ? ok({ keymap, host: host.value }) : host;
 }
 
+/** The design with the asked host first: the design's own of that name with its corrections, else a bare one. */
 function onHost(keymap: Keymap, asked: string): Keymap {
-  const [first, ...others] = keymap.hosts;
-  return { ...keymap, hosts: [{ system: first?.system ?? 'linux', ...hostNames(asked) }, ...others] };
+  const names = hostNames(asked);
+  const [first] = keymap.hosts;
+  const own = keymap.hosts.find(
+    ({ layout, variant }) => layout === names.layout && variant === names.variant,
+  );
+  const host = own ?? { system: first?.system ?? 'linux', ...names };
+  const others = keymap.hosts.filter((one) => one !== first && one !== own);
+  return { ...keymap, hosts: [host, ...others] };
 }

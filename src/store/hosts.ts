@@ -1,15 +1,24 @@
 import { useSyncExternalStore } from 'react';
-import { fail, ok, type Result } from '../core/base/result.ts';
+import { fail, type Result } from '../core/base/result.ts';
+import { correctedTable } from '../core/host/corrected-host.ts';
 import { hostFromTable } from '../core/host/host-from-table.ts';
 import type { HostLayout } from '../core/host/host-layout.ts';
-import { readHostTable } from '../core/host/host-table.ts';
+import { type HostTable, readHostTable } from '../core/host/host-table.ts';
 import { usHost } from '../core/host/us.ts';
-import type { Host, Keymap } from '../core/keymap/types.ts';
+import { usTable } from '../core/host/us-table.ts';
+import type { Correction, Host, Keymap } from '../core/keymap/types.ts';
 import { type FetchTable, pageFetch } from './fetch-table.ts';
 
-/** A host layout as far as it is known: while it is loaded, and where there is none, `us` stands in. */
+/** A host of a design, or as much of it as says how it reads the keys. */
+type WantedHost = Pick<Host, 'layout' | 'variant' | 'corrections'>;
+
+/**
+ * A host layout as far as it is known, with the corrections that were asked for. While it is loaded, and where there
+ * is none, `us` stands in as it is.
+ */
 export interface KnownHost {
   readonly host: HostLayout;
+  readonly table: HostTable;
   readonly state: 'ready' | 'loading' | 'missing';
 }
 
@@ -19,7 +28,8 @@ export interface KnownHost {
  */
 export class HostCache {
   readonly #fetchTable: FetchTable;
-  readonly #known = new Map<string, KnownHost>([['us', { host: usHost, state: 'ready' }]]);
+  readonly #known = new Map<string, KnownHost>([['us', { host: usHost, table: usTable, state: 'ready' }]]);
+  readonly #corrected = new WeakMap<readonly Correction[], { from: KnownHost; to: KnownHost }>();
   readonly #listeners = new Set<() => void>();
 
   constructor(fetchTable: FetchTable = pageFetch) {
@@ -27,11 +37,22 @@ export class HostCache {
   }
 
   /** What is known of a host now; asking for one that is not known starts loading it. */
-  known(wanted: Pick<Host, 'layout' | 'variant'>): KnownHost {
-    const name = tableName(wanted);
+  known(wanted: WantedHost): KnownHost {
+    const known = this.#knownTable(tableName(wanted));
+    const { corrections = [] } = wanted;
+    if (known.state !== 'ready' || corrections.length === 0) return known;
+    const before = this.#corrected.get(corrections);
+    if (before?.from === known) return before.to;
+    const table = correctedTable(known.table, corrections);
+    const to: KnownHost = { host: hostFromTable(table), table, state: 'ready' };
+    this.#corrected.set(corrections, { from: known, to });
+    return to;
+  }
+
+  #knownTable(name: string): KnownHost {
     const known = this.#known.get(name);
     if (known !== undefined) return known;
-    const loading: KnownHost = { host: usHost, state: 'loading' };
+    const loading: KnownHost = { host: usHost, table: usTable, state: 'loading' };
     this.#known.set(name, loading);
     void this.#load(name);
     return loading;
@@ -44,7 +65,7 @@ export class HostCache {
   };
 
   /** A host once it is loaded; `us` where it cannot be. */
-  whenLoaded(wanted: Pick<Host, 'layout' | 'variant'>): Promise<HostLayout> {
+  whenLoaded(wanted: WantedHost): Promise<HostLayout> {
     return new Promise((resolve) => {
       const look = () => {
         const { host, state } = this.known(wanted);
@@ -61,15 +82,16 @@ export class HostCache {
     const read = await this.#tableOf(name);
     this.#known.set(
       name,
-      read.ok ? { host: read.value, state: 'ready' } : { host: usHost, state: 'missing' },
+      read.ok
+        ? { host: hostFromTable(read.value), table: read.value, state: 'ready' }
+        : { host: usHost, table: usTable, state: 'missing' },
     );
     for (const changed of this.#listeners) changed();
   }
 
-  async #tableOf(name: string): Promise<Result<HostLayout, string>> {
+  async #tableOf(name: string): Promise<Result<HostTable, string>> {
     try {
-      const table = readHostTable(await this.#fetchTable(`./hosts/${name}.json`));
-      return table.ok ? ok(hostFromTable(table.value)) : table;
+      return readHostTable(await this.#fetchTable(`./hosts/${name}.json`));
     } catch (error) {
       return fail(String(error));
     }
@@ -84,7 +106,7 @@ function tableName({ layout, variant }: Pick<Host, 'layout' | 'variant'>): strin
 const cache = new HostCache();
 
 /** Loads a host layout; `us` where there is none by that name. */
-export function loadHost(wanted: Pick<Host, 'layout' | 'variant'>): Promise<HostLayout> {
+export function loadHost(wanted: WantedHost): Promise<HostLayout> {
   return cache.whenLoaded(wanted);
 }
 
@@ -113,9 +135,14 @@ function isOffered(value: unknown): value is OfferedHost {
   return [named?.layout, named?.variant, named?.title].every((part) => typeof part === 'string');
 }
 
+const US_WANTED: WantedHost = US;
+
 /** The layout that a design's characters are typed for: its first host's. */
 export function useHost(keymap: Keymap): KnownHost {
-  const [first] = keymap.hosts;
-  const wanted = first ?? { layout: 'us', variant: '' };
+  return useHostLayout(keymap.hosts[0] ?? US_WANTED);
+}
+
+/** What is known of a host, renewed when it has been loaded. */
+export function useHostLayout(wanted: WantedHost): KnownHost {
   return useSyncExternalStore(cache.subscribe, () => cache.known(wanted));
 }

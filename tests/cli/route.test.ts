@@ -46,11 +46,57 @@ describe('route --json', () => {
   });
 });
 
+describe('route --host', () => {
+  const ownHosts = folderOfFiles()('hosts.json', {
+    ...twoKeyDesign,
+    hosts: [
+      {
+        system: 'linux',
+        layout: 'pl',
+        variant: '',
+        // Its own ł, and the dead stroke that makes one.
+        corrections: [
+          { code: 'KeyL', level: 'level3', gives: '' },
+          { code: 'KeyK', level: 'shift-level3', gives: '' },
+        ],
+      },
+      { system: 'linux', layout: 'us', variant: '' },
+      {
+        system: 'macos',
+        layout: 'us',
+        variant: 'mac',
+        corrections: [{ code: 'KeyL', level: 'level3', gives: 'ł' }],
+      },
+    ],
+  });
+
+  test.each([
+    ["the document's own host has its corrections", 'us mac', true],
+    ['as has the first when it is named', 'pl', false],
+    ['corrections of others do not reach a host that has none', 'us', false],
+    ['nor one that the document does not name', 'us dvorak', false],
+  ])('%s (%s)', (_, host, reachable) => {
+    const { output } = routeCommand([ownHosts, 'ł', '--json', '--host', host]);
+    expect(JSON.parse(output).needs[0].reachable).toBe(reachable);
+  });
+
+  test('without it the first host counts, corrections included', () => {
+    expect(JSON.parse(routeCommand([ownHosts, 'ł', '--json']).output).needs[0].reachable).toBe(false);
+  });
+
+  test.each([['xx'], ['us nonsense'], ['../us']])('%s is refused with the layouts that there are', (host) => {
+    const { output, problem, exitCode } = routeCommand([ownHosts, 'a', '--host', host]);
+    expect([output, exitCode]).toEqual(['', 2]);
+    expect(problem).toContain(`no table for the host layout "${host}"`);
+    expect(problem).toContain('us mac');
+  });
+});
+
 test('route for people is a table with the steps', () => {
   const { output, exitCode } = routeCommand([design, 'A', 'key:F5']);
   const [heading, capital, functionKey] = output.split('\n');
   expect(heading).toMatch(/^need +strokes +presses +holds +wait ms +how$/);
-  expect(capital).toMatch(/^A +1 +2 +1 +0 +hold/);
+  expect(capital).toMatch(/^A +clumsy +1 +2 +1 +0 +hold/);
   expect(functionKey).toMatch(/^F5 +MISSING$/);
   expect(exitCode).toBe(1);
 });

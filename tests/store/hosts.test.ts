@@ -21,7 +21,7 @@ describe('host layouts', () => {
   test('us is there at once, without a request', () => {
     const { asked, fetchTable } = served();
     const cache = new HostCache(fetchTable);
-    expect(cache.known({ layout: 'us', variant: '' })).toEqual({ host: usHost, state: 'ready' });
+    expect(cache.known({ layout: 'us', variant: '' })).toMatchObject({ host: usHost, state: 'ready' });
     expect(asked).toEqual([]);
   });
 
@@ -29,13 +29,13 @@ describe('host layouts', () => {
     const { asked, fetchTable } = served();
     const cache = new HostCache(fetchTable);
     const loading = cache.known(german);
-    expect(loading).toEqual({ host: usHost, state: 'loading' });
+    expect(loading).toMatchObject({ host: usHost, state: 'loading' });
     expect(cache.known(german)).toBe(loading);
     const host = await cache.whenLoaded(german);
     expect(asked).toEqual(['./hosts/de.json']);
     // ISO 9995 and DIN 2137: ß lies right of 0, on the key that W3C calls Minus.
     expect(host.routesOf('ß')[0]).toEqual([{ code: 'Minus', with: [] }]);
-    expect(cache.known(german)).toEqual({ host, state: 'ready' });
+    expect(cache.known(german)).toMatchObject({ host, state: 'ready' });
   });
 
   test('those who watch are told when it has come', async () => {
@@ -63,6 +63,28 @@ describe('host layouts', () => {
     const { asked, fetchTable } = served();
     await new HostCache(fetchTable).whenLoaded({ layout: 'us', variant: 'intl' });
     expect(asked).toEqual(['./hosts/us-intl.json']);
+  });
+
+  test('corrections hold for the host that has them, and the same ones give the same host', async () => {
+    const { asked, fetchTable } = served();
+    const cache = new HostCache(fetchTable);
+    const corrections = [{ code: 'KeyL', level: 'level3', gives: 'ŀ' }] as const;
+    const corrected = { ...german, corrections };
+    const host = await cache.whenLoaded(corrected);
+    expect(host.routesOf('ŀ')[0]).toEqual([{ code: 'KeyL', with: ['AltRight'] }]);
+    expect(cache.known({ ...corrected }).host).toBe(host);
+    expect(asked).toEqual(['./hosts/de.json']);
+    expect(cache.known(german).table.keys.KeyL).not.toEqual(cache.known(corrected).table.keys.KeyL);
+    // One list of corrections on two layouts, as when a host is changed and keeps its list.
+    const onUs = { layout: 'us', variant: '', corrections };
+    expect(cache.known(onUs).host).toMatchObject({ layout: 'us', level3: 'AltRight' });
+    expect(cache.known(corrected).host.layout).toBe('de');
+  });
+
+  test('where the table is missing, us stands in without the corrections', async () => {
+    const corrections = [{ code: 'KeyA', level: 'plain', gives: 'q' }] as const;
+    const cache = new HostCache(async () => Promise.reject(new Error('404')));
+    expect(await cache.whenLoaded({ layout: 'xx', variant: '', corrections })).toBe(usHost);
   });
 
   test('every offered host can be loaded', async () => {
