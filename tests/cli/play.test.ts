@@ -43,6 +43,26 @@ describe('play --json', () => {
   });
 });
 
+describe('corrections that the design states for a host', () => {
+  const z = { code: 'KeyA', level: 'plain', gives: 'z' };
+  const corrected = file('corrected.json', {
+    ...twoKeyDesign,
+    hosts: [
+      { system: 'linux', layout: 'us', variant: '', corrections: [{ ...z, gives: 'q' }] },
+      { system: 'macos', layout: 'us', variant: 'mac', corrections: [z] },
+    ],
+    layers: [{ id: 'base', name: 'Base', places: { A: { tap: { do: 'key', code: 'KeyA' } } } }],
+  });
+  const textOn = (...host: string[]) =>
+    JSON.parse(playCommand([corrected, aTap, '--json', ...host]).output).text;
+
+  test('hold for its first host, and for another of its hosts that is asked for', () => {
+    expect(textOn()).toBe('q');
+    expect(textOn('--host', 'us mac')).toBe('z');
+    expect(textOn('--host', 'de')).toBe('a');
+  });
+});
+
 describe('play for people', () => {
   test('prints the text and a table of what happened', () => {
     const { output } = playCommand([design, aTap]);

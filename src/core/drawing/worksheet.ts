@@ -125,6 +125,9 @@ function hostName(host: HostLayout): string {
   return markdownText(host.variant === '' ? host.layout : `${host.layout} ${host.variant}`);
 }
 
-function hostText(host: Host): string {
-  return `${host.system}, ${host.variant === '' ? host.layout : `${host.layout} ${host.variant}`}`;
+function hostText({ system, layout, variant, corrections = [] }: Host): string {
+  const name = `${system}, ${variant === '' ? layout : `${layout} ${variant}`}`;
+  if (corrections.length === 0) return name;
+  const words = corrections.map(({ code, level, gives }) => `${code} ${level} gives ${gives || 'nothing'}`);
+  return `${name}, corrected: ${words.join(', ')}`;
 }

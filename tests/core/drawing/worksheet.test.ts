@@ -18,6 +18,14 @@ describe('the worksheet in Markdown', () => {
     expect(markdown).toContain('| Base, Up, =Both |');
   });
 
+  test('keys that the design reads otherwise on a host are listed with it', () => {
+    const correction = { code: 'KeyQ', level: 'shift', gives: '' } as const;
+    const hosts = [{ system: 'windows', layout: 'us', variant: '', corrections: [correction] }] as const;
+    expect(worksheetMarkdown({ ...smallDesign, hosts }, usHost)).toContain(
+      '| windows, us, corrected: KeyQ shift gives nothing |',
+    );
+  });
+
   test('each layer has a table of all keys, one with onWhile says what turns it on', () => {
     expect(markdown.match(/^## .*/gm)).toEqual([
       '## Layer 1: Base',
