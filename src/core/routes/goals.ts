@@ -1,0 +1,130 @@
+import type { HostLayout, Stroke } from '../host/host-layout.ts';
+import { type Code, isModifier, type Modifier } from '../keymap/codes.ts';
+import type { ModifierName, Need } from '../keymap/need.ts';
+import { type ModifierSet, modifierBit, modifierSet, SIGNS, type Sign, signOf } from './act.ts';
+
+/**
+ * Which strokes produce which needs, as a tree: a node is reached by the strokes so far, and at a stroke a need may be
+ * complete. Node 0 is the start. Either Shift serves for a character, either side's key for a shortcut.
+ */
+export interface Goals {
+  /** Per node: what a sign completes or leads to. */
+  readonly nodes: readonly GoalNode[];
+  /** Needs that are a modifier by itself, by its bit. */
+  readonly bare: ReadonlyMap<ModifierSet, number>;
+  /** Per need: the modifiers that may be down at one of its strokes. Needs without means do not stand here. */
+  readonly setsOf: ReadonlyMap<number, ReadonlySet<ModifierSet>>;
+}
+
+export interface GoalNode {
+  /** Per sign: an index into `hits`, or -1. */
+  readonly at: Int16Array;
+  readonly hits: readonly GoalHit[];
+}
+
+/** What a stroke comes to. */
+export interface GoalHit {
+  /** Needs (by their index) that are complete with this stroke. */
+  readonly needs: number[];
+  /** The node that it leads to; -1 where no sequence goes on. */
+  next: number;
+}
+
+const SIDES: Readonly<Record<ModifierName, readonly Modifier[]>> = {
+  Control: ['ControlLeft', 'ControlRight'],
+  Shift: ['ShiftLeft', 'ShiftRight'],
+  Alt: ['AltLeft', 'AltRight'],
+  Meta: ['MetaLeft', 'MetaRight'],
+};
+
+/** The goals of some needs (by their index), by sequences of exactly `strokes` strokes whose every stroke can be made. */
+export function goalsOf(
+  needs: readonly Need[],
+  open: readonly number[],
+  host: HostLayout,
+  strokes: number,
+  canMake: (sign: Sign) => boolean,
+): Goals {
+  const tree = new GoalTree();
+  const bare = new Map<ModifierSet, number>();
+  for (const index of open) {
+    const need = needs[index];
+    if (need === undefined) continue;
+    if (need.kind === 'key' && isModifier(need.code)) {
+      if (strokes === 1) bare.set(modifierBit(need.code), index);
+      continue;
+    }
+    for (const sequence of sequencesOf(need, host)) {
+      if (sequence.length !== strokes) continue;
+      const made = sequence.map((signs) => signs.filter(canMake));
+      if (made.every((signs) => signs.length > 0)) tree.add(index, made);
+    }
+  }
+  return { nodes: tree.nodes, bare, setsOf: tree.setsOf };
+}
+
+class GoalTree {
+  readonly nodes: { readonly at: Int16Array; readonly hits: GoalHit[] }[] = [];
+  readonly setsOf = new Map<number, Set<ModifierSet>>();
+
+  constructor() {
+    this.#addNode();
+  }
+
+  add(need: number, sequence: readonly (readonly Sign[])[], from = 0, node = 0): void {
+    for (const sign of sequence[from] ?? []) {
+      this.#setsOfNeed(need).add(sign & 255);
+      const hit = this.#hitAt(node, sign);
+      if (from === sequence.length - 1) {
+        if (!hit.needs.includes(need)) hit.needs.push(need);
+      } else {
+        if (hit.next < 0) hit.next = this.#addNode();
+        this.add(need, sequence, from + 1, hit.next);
+      }
+    }
+  }
+
+  #addNode(): number {
+    return this.nodes.push({ at: new Int16Array(SIGNS).fill(-1), hits: [] }) - 1;
+  }
+
+  #setsOfNeed(need: number): Set<ModifierSet> {
+    const known = this.setsOf.get(need) ?? new Set();
+    this.setsOf.set(need, known);
+    return known;
+  }
+
+  #hitAt(number: number, sign: Sign): GoalHit {
+    const node = this.nodes[number];
+    const known = node?.hits[node.at[sign] ?? -1];
+    if (known !== undefined) return known;
+    const hit: GoalHit = { needs: [], next: -1 };
+    if (node !== undefined) node.at[sign] = node.hits.push(hit) - 1;
+    return hit;
+  }
+}
+
+/** The sequences of strokes that produce a need, each stroke with all the signs that serve. */
+function sequencesOf(need: Need, host: HostLayout): readonly (readonly (readonly Sign[])[])[] {
+  if (need.kind === 'key') return [[[signOf(need.code, 0)]]];
+  if (need.kind === 'shortcut') return [[sidesOf(need.modifiers).map((set) => signOf(need.code, set))]];
+  return host.routesOf(need.char).map((route) => route.map(charSigns));
+}
+
+/** The most strokes that any host needs for a character: two dead keys and a letter. */
+export const MOST_STROKES = 3;
+
+/** A character's stroke with either Shift. */
+function charSigns(stroke: Stroke): readonly Sign[] {
+  const set = modifierSet(stroke.with);
+  const shifts = modifierSet(SIDES.Shift);
+  if ((set & shifts) === 0) return [signOf(stroke.code, set)];
+  return SIDES.Shift.map((shift) => signOf(stroke.code, (set & ~shifts) | modifierBit(shift)));
+}
+
+function sidesOf(names: readonly ModifierName[]): readonly ModifierSet[] {
+  return names.reduce<readonly ModifierSet[]>(
+    (sets, name) => sets.flatMap((set) => SIDES[name].map((code: Code) => set | modifierBit(code))),
+    [0],
+  );
+}

@@ -1,0 +1,134 @@
+import type { HostLayout } from '../host/host-layout.ts';
+import { chordsOf, timingOf } from '../keymap/timing.ts';
+import type { Binding, BoardKey, Chord, HoldBy, Keymap } from '../keymap/types.ts';
+import { type Act, actOf } from './act.ts';
+
+/** Layers as bits: bit i stands for the i-th layer, the base layer being bit 0. */
+export type LayerSet = number;
+
+/** A binding, ready for the search. Times in ms. */
+export interface PlannedBinding {
+  readonly tap: Act | null;
+  readonly hold: Act | null;
+  /** Both a tap and a hold, so that time decides. */
+  readonly both: boolean;
+  readonly holdAfterMs: number;
+  readonly holdBy: HoldBy;
+  readonly quietBeforeMs: number;
+  readonly againWithinMs: number;
+  readonly sameHandTaps: boolean;
+}
+
+/** A chord, ready for the search: keys by number. */
+export interface PlannedChord {
+  readonly chord: Chord;
+  readonly keys: readonly number[];
+  readonly live: LayerSet;
+  readonly quietBeforeMs: number;
+  readonly act: Act;
+}
+
+/** A design by numbers. */
+export interface Plan {
+  readonly keymap: Keymap;
+  readonly keys: readonly BoardKey[];
+  /** Per layer and key. */
+  readonly bindings: readonly (readonly (PlannedBinding | null)[])[];
+  /** In document order. */
+  readonly chords: readonly PlannedChord[];
+  /** Per key: the chords that it is part of. */
+  readonly chordsOfKey: readonly (readonly PlannedChord[])[];
+  /** Per key: whether it matters that it was tapped, since one of its bindings has `again within`. */
+  readonly remembers: readonly boolean[];
+  /** Layers that are on while others are, lowest first. */
+  readonly conditions: readonly { readonly layer: number; readonly all: LayerSet }[];
+  /** What each key does while a set of layers is on; made when first asked for. */
+  readonly views: Map<LayerSet, View>;
+}
+
+/** The bindings in force while a set of layers is on (rule S12), by key. */
+export type View = readonly (PlannedBinding | null)[];
+
+/** Numbers a design for the search. Bindings and chords that refer to keys or layers that do not exist are left out. */
+export function planOf(keymap: Keymap, host: HostLayout): Plan {
+  const keys = keymap.board.keys;
+  const keyNumbers = new Map(keys.map((key, number) => [key.id, number]));
+  const layerNumbers = new Map(keymap.layers.map((layer, number) => [layer.id, number]));
+  const bindings = keymap.layers.map((layer) =>
+    keys.map((key) => {
+      const binding = Object.hasOwn(layer.places, key.id) ? layer.places[key.id] : undefined;
+      return binding === undefined ? null : plannedBinding(keymap, host, binding, layerNumbers);
+    }),
+  );
+  const chords = chordsOf(keymap).flatMap((chord) => {
+    const numbers = chord.keys.flatMap((id) => keyNumbers.get(id) ?? []);
+    if (numbers.length !== chord.keys.length) return [];
+    const live = setOf(chord.layers?.map((id) => layerNumbers.get(id)) ?? keymap.layers.map((_, at) => at));
+    const act = actOf(chord.action, host, layerNumbers);
+    return [{ chord, keys: numbers, live, quietBeforeMs: counting(chord.quietBeforeMs ?? 0), act }];
+  });
+  const conditions = keymap.layers.flatMap((layer, number) =>
+    layer.onWhile === undefined || number === 0
+      ? []
+      : [{ layer: number, all: setOf(layer.onWhile.map((id) => layerNumbers.get(id))) }],
+  );
+  const chordsOfKey = keys.map((_, number) => chords.filter((chord) => chord.keys.includes(number)));
+  const remembers = keys.map((_, key) => bindings.some((layer) => (layer[key]?.againWithinMs ?? 0) > 0));
+  return { keymap, keys, bindings, chords, chordsOfKey, remembers, conditions, views: new Map() };
+}
+
+function setOf(numbers: readonly (number | undefined)[]): LayerSet {
+  return numbers.reduce<LayerSet>((set, number) => (number === undefined ? set : set | (1 << number)), 0);
+}
+
+/** Between two presses more than this passes anyway, ms. */
+const ANY_GAP_MS = 0.05;
+
+/** A quiet time, none where it passes anyway. */
+function counting(quietMs: number): number {
+  return quietMs < ANY_GAP_MS ? 0 : quietMs;
+}
+
+function plannedBinding(
+  keymap: Keymap,
+  host: HostLayout,
+  binding: Binding,
+  layerNumbers: ReadonlyMap<string, number>,
+): PlannedBinding {
+  const act = (action: Binding['tap']) => (action === undefined ? null : actOf(action, host, layerNumbers));
+  const both = binding.tap !== undefined && binding.hold !== undefined;
+  const timing = timingOf(keymap, binding);
+  const quietBeforeMs = counting(timing.quietBeforeMs);
+  return { tap: act(binding.tap), hold: act(binding.hold), both, ...timing, quietBeforeMs };
+}
+
+/** The layers that are on when some are turned on: those, the base, and the ones whose condition is met (rule A4). */
+export function layersOn(plan: Plan, turnedOn: LayerSet): LayerSet {
+  let on = turnedOn | 1;
+  for (const { layer, all } of plan.conditions) {
+    if ((on & all) === all) on |= 1 << layer;
+  }
+  return on;
+}
+
+/** The number of the highest layer that is on: the one on which chords are live (rule G1). */
+export function highestOf(on: LayerSet): number {
+  return 31 - Math.clz32(on);
+}
+
+/** What each key does while these layers are on. */
+export function viewOf(plan: Plan, on: LayerSet): View {
+  const known = plan.views.get(on);
+  if (known !== undefined) return known;
+  const view = plan.keys.map((_, key) => {
+    for (let rest = on; rest !== 0; ) {
+      const layer = highestOf(rest);
+      const binding = plan.bindings[layer]?.[key] ?? null;
+      if (binding !== null) return binding;
+      rest &= ~(1 << layer);
+    }
+    return null;
+  });
+  plan.views.set(on, view);
+  return view;
+}
