@@ -38,7 +38,7 @@ const IMPORTS = [
   /^\s*(?:import|export)\b[^'"`;]*?\bfrom\s*['"]([^'"]+)['"]/gm,
   /^\s*import\s*['"]([^'"]+)['"]/gm,
   /\bimport\(\s*['"]([^'"]+)['"]\s*\)/g,
-  /\bnew URL\(\s*['"](\.[^'"]+)['"]\s*,\s*import\.meta\.url/g,
+  /\bnew URL\(\s*['"](\.[^'"]+\.tsx?)['"]\s*,\s*import\.meta\.url/g,
 ];
 
 /** What a module imports, exports on, loads later or starts as a worker, as written, in no special order. */
