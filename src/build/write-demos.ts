@@ -1,4 +1,4 @@
-/** Writes demo-layouts/ from the drawings in src/build/demos/: `node src/build/run.mjs src/build/write-demos.ts`. */
+/** Writes demo-layouts/ from the drawings in src/build/demos/: `npm run demos`. */
 import { writeFileSync } from 'node:fs';
 import { writeKeymap } from '../core/keymap/write.ts';
 import { DEMOS } from './demos/demos.ts';

@@ -44,7 +44,7 @@ describe('the demonstration designs', () => {
         .toSorted(),
     );
     for (const [name, keymap] of Object.entries(DEMOS)) {
-      // Else: node src/build/run.mjs src/build/write-demos.ts
+      // Else: npm run demos
       expect(readFileSync(`demo-layouts/${name}.json`, 'utf8')).toBe(writeKeymap(keymap));
     }
   });
