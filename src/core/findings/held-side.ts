@@ -2,11 +2,12 @@ import { timingOf } from '../keymap/timing.ts';
 import type { Binding, Keymap, Side } from '../keymap/types.ts';
 
 /**
- * Whether what one side of a binding presses can stay down. A tap of a hold/tap key is settled as the key comes up
- * (rule S3), so it is over at once, unless a rule makes it a tap while the key is down (S4, S10, S11).
+ * Whether what one side of a binding presses can be on while another key acts. The tap of a hold/tap key is pressed as
+ * the key comes up, before the keys that came meanwhile (rules S2 and S3), so it serves those; but with `press-inside`
+ * any of them makes it a hold first (S5), unless another rule makes it a tap while it is down (S4, S10, S11).
  */
 export function canStayDown(keymap: Keymap, binding: Binding, side: Side): boolean {
   if (side === 'hold' || binding.hold === undefined) return true;
-  const { sameHandTaps, quietBeforeMs, againWithinMs } = timingOf(keymap, binding);
-  return sameHandTaps || quietBeforeMs > 0 || againWithinMs > 0;
+  const { holdBy, sameHandTaps, quietBeforeMs, againWithinMs } = timingOf(keymap, binding);
+  return holdBy !== 'press-inside' || sameHandTaps || quietBeforeMs > 0 || againWithinMs > 0;
 }

@@ -39,7 +39,7 @@ export function entryPoints(grid: LayerGrid, chords: readonly ResolvedChord[]): 
   return found;
 }
 
-/** A layer that is on only while a tap lasts no time is never of use. */
+/** A layer that is on for no time, with no other key between, is never of use. */
 function isFleeting({ keymap }: LayerGrid, binding: Binding, side: Side): boolean {
   const action = binding[side];
   return action?.do === 'layer' && action.mode === 'while-held' && !canStayDown(keymap, binding, side);

@@ -1,5 +1,5 @@
 import type { Facts } from './facts.ts';
-import { has, type LayerSet, numbersIn } from './layer-grid.ts';
+import { type LayerSet, numbersIn } from './layer-grid.ts';
 import type { ResolvedChord } from './resolved-chord.ts';
 
 /** The chords that are live on one layer and no other. */
@@ -20,9 +20,4 @@ export function layerIds({ keymap }: Facts, layers: LayerSet): readonly string[]
 /** The names of a set of layers. */
 export function layerNames({ keymap }: Facts, layers: LayerSet): readonly string[] {
   return numbersIn(layers).flatMap((number) => keymap.layers[number]?.name ?? []);
-}
-
-/** Whether a chord is live on every layer of the design. */
-export function isLiveEverywhere({ keymap }: Facts, layers: LayerSet): boolean {
-  return keymap.layers.every((_, number) => has(layers, number));
 }

@@ -3,7 +3,6 @@ import { type Facts, factsOf } from '../../../src/core/findings/facts.ts';
 import type { Finding } from '../../../src/core/findings/find.ts';
 import type { Rule } from '../../../src/core/findings/rule.ts';
 import { usHost } from '../../../src/core/host/us.ts';
-import { type Need, parseNeed } from '../../../src/core/keymap/need.ts';
 import type {
   Board,
   BoardKey,
@@ -92,15 +91,6 @@ export function chord(
     ...(layers ? { layers } : {}),
     ...(quietBeforeMs === undefined ? {} : { quietBeforeMs }),
   };
-}
-
-/** The needs that a list of texts writes down. */
-export function needsFrom(texts: readonly string[]): readonly Need[] {
-  return texts.map((text) => {
-    const need = parseNeed(text);
-    if (!need.ok) throw new Error(need.problem);
-    return need.value;
-  });
 }
 
 /** The facts of a sketch on the `us` layout. */

@@ -66,7 +66,7 @@ function messageOf({ keymap }: Facts, chord: ResolvedChord, reason: Reason, laye
     case 'key-is-down': {
       const name = keyName(keymap.board, keymap.board.keys[reason.key]?.id ?? '');
       return sentence(
-        `${name} has to be held down to be on ${layers}, so “${chord.name}” never fires there.`,
+        `${name} has to be held down to be on ${layers}, so “${chord.name}” cannot be pressed there.`,
       );
     }
   }

@@ -4,8 +4,8 @@ import type { Finding, Mend } from '../find.ts';
 import { freeOn, placeInWords } from '../free-places.ts';
 import { firstHarmless } from '../harmless.ts';
 import { has } from '../layer-grid.ts';
-import type { StuckLayer } from '../layer-reach.ts';
 import { finding, type Rule } from '../rule.ts';
+import type { StuckLayer } from '../stuck-layers.ts';
 import { usedWhileOn } from '../used-on-layer.ts';
 
 const id = 'layer-without-way-back';

@@ -32,8 +32,8 @@ describe('layer-never-entered', () => {
       ['never-entered |  | two | ', 'never-entered |  | both | '],
     ],
     [
-      'it is the tap of a hold/tap key, over as soon as it is settled',
-      { layers: { base: '@up⇩Enter b c d e f g h i j', up: empty } },
+      'it is the tap of a key that any press inside makes a hold',
+      { layers: { base: '@up⇩Enter b c d e f g h i j', up: empty }, timing: { holdBy: 'press-inside' } },
       ['never-entered |  | up | '],
     ],
     [
@@ -56,8 +56,15 @@ describe('layer-never-entered', () => {
   it.each<[string, Sketch]>([
     ['a hold leads to it', { layers: { base: 'a⇩@up b c d e f g h i j', up: empty } }],
     [
+      'it is the tap of a hold/tap key, on for the keys that come meanwhile',
+      { layers: { base: '@up⇩Enter b c d e f g h i j', up: empty } },
+    ],
+    [
       'a hold/tap key leads to it that is a tap at once when tapped again',
-      { layers: { base: '@up⇩Enter b c d e f g h i j', up: empty }, timing: { againWithinMs: 150 } },
+      {
+        layers: { base: '@up⇩Enter b c d e f g h i j', up: empty },
+        timing: { holdBy: 'press-inside', againWithinMs: 150 },
+      },
     ],
     ['a lock leads to it', { layers: { base: '@up:lock b c d e f g h i j', up: empty } }],
     ['a latch leads to it', { layers: { base: '@up:latch b c d e f g h i j', up: empty } }],

@@ -16,8 +16,8 @@ describe('modifier-missing', () => {
     ['Meta is nowhere on macOS', { ...without('MetaLeft'), system: 'macos' }, [['Meta', 'risky']]],
     ['Shift is only part of a shortcut', without('ShiftLeft', 'ShiftLeft+KeyA'), [['Shift', 'risky']]],
     [
-      'Shift is the tap of a hold/tap key, over as soon as it is settled',
-      without('ShiftLeft', 'ShiftLeft⇩Enter'),
+      'Shift is the tap of a key that any press inside makes a hold',
+      { ...without('ShiftLeft', 'ShiftLeft⇩Enter'), timing: { holdBy: 'press-inside' } },
       [['Shift', 'risky']],
     ],
     [
@@ -35,8 +35,12 @@ describe('modifier-missing', () => {
     ['Shift is a latch', without('ShiftLeft', 'ShiftLeft:latch')],
     ['Shift is a chord', { ...without('ShiftLeft'), chords: [chord('c', 'L1 L2', 45, 'ShiftLeft')] }],
     [
-      'Shift is the tap of a hold/tap key that quiet makes a tap at once',
-      { ...without('ShiftLeft', 'ShiftLeft⇩Enter'), timing: { quietBeforeMs: 100 } },
+      'Shift is the tap of a key that any press inside makes a hold, but quiet a tap at once',
+      { ...without('ShiftLeft', 'ShiftLeft⇩Enter'), timing: { holdBy: 'press-inside', quietBeforeMs: 100 } },
+    ],
+    [
+      'Shift is the tap of a hold/tap key, on for the keys that come meanwhile',
+      without('ShiftLeft', 'ShiftLeft⇩Enter'),
     ],
     [
       'Shift lies on a layer that is held',
