@@ -82,7 +82,7 @@ function makesNeedless(other: Entry, entry: Entry): boolean {
 }
 
 /** What a state does and what it waits for, which keys are down left aside. */
-function effectOf(state: State): string {
+export function effectOf(state: State): string {
   const held = state.held.map((each) => `${each.layers}.${each.modifiers}.${each.latch ? 1 : 0}`).sort();
   const last =
     state.open !== null || state.gathering.length > 0 ? (state.held.at(-1)?.keys.join('+') ?? '') : '';

@@ -1,13 +1,13 @@
 import type { HostLayout } from '../host/host-layout.ts';
 import type { Need } from '../keymap/need.ts';
 import type { Act, Sign } from './act.ts';
-import { Frontier } from './frontier.ts';
+import { effectOf, Frontier } from './frontier.ts';
 import { type Goals, goalsOf, MOST_STROKES } from './goals.ts';
 import { canMake } from './means.ts';
 import type { Plan } from './plan.ts';
 import { eachPress, type Press } from './presses.ts';
 import { restFrom } from './rest.ts';
-import { modifiersOn, REST, rankOf, type State } from './state.ts';
+import { endsAtRest, modifiersOn, REST, rankOf, type State } from './state.ts';
 import { afterPress, eachRelease, spent } from './steps-of-state.ts';
 
 /** The cheapest way to a need: the state in which it has been typed and only keys are left to be let go. */
@@ -20,7 +20,7 @@ export interface Found {
  * States looked at for one number of strokes before the search stops. No design of a person has come near it; a need
  * that is not found by then counts as missing.
  */
-const MOST_STATES = 60_000;
+const MOST_STATES = 20_000;
 
 /** Searches the cheapest way to each need, by (strokes, presses, holds, ms), then without a clumsy press, then by what was found first. */
 export function searchWays(plan: Plan, host: HostLayout, needs: readonly Need[]): readonly (Found | null)[] {
@@ -47,6 +47,7 @@ class Search {
   readonly #goals: Goals;
   readonly #frontier = new Frontier();
   readonly #best = new Map<number, Best>();
+  readonly #restless = new Set<string>();
   readonly #outstanding: Set<number>;
   /** Per modifier set: whether an outstanding need takes it, or more, at some stroke. */
   readonly #useful = new Uint8Array(256);
@@ -169,6 +170,16 @@ class Search {
     }
   }
 
+  /** The way to rest; that there is none is remembered, since a lock that nobody can leave is met again and again. */
+  #rest(after: State): State | null {
+    if (endsAtRest(after)) return after;
+    const key = `${effectOf(after)} ${after.held.map((held) => held.keys.join('+')).join(',')}`;
+    if (this.#restless.has(key)) return null;
+    const end = restFrom(this.#plan, after);
+    if (end === null) this.#restless.add(key);
+    return end;
+  }
+
   #reach(needs: readonly number[], after: State | null): void {
     if (after === null) return;
     const rank = rankOf(after);
@@ -180,7 +191,7 @@ class Search {
       );
     });
     if (better.length === 0) return;
-    const end = restFrom(this.#plan, after);
+    const end = this.#rest(after);
     if (end === null) return;
     const whole = rankOf(end);
     for (const need of better) {
