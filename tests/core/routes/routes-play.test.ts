@@ -9,7 +9,13 @@ import { type KeymapChoice, keymapArbitrary } from '../arbitraries/keymap-arbitr
 
 const NEEDS = [
   ...['a', 'e', 'Q', 'A', '1', '!', ' ', '~', '"', 'key:ArrowLeft', 'key:Enter', 'key:KeyA', 'key:ShiftLeft'],
-  ...['key:ControlLeft', 'key:AltRight', 'shortcut:Control+KeyA', 'shortcut:Control+Shift+KeyA', 'shortcut:Meta+Enter'],
+  ...[
+    'key:ControlLeft',
+    'key:AltRight',
+    'shortcut:Control+KeyA',
+    'shortcut:Control+Shift+KeyA',
+    'shortcut:Meta+Enter',
+  ],
 ].map((text) => {
   const need = parseNeed(text);
   if (!need.ok) throw new Error(need.problem);
@@ -23,19 +29,23 @@ const FAMILIES: readonly (readonly [string, KeymapChoice])[] = [
 ];
 
 describe('every route, played by the engine, produces exactly its need', () => {
-  test.each(FAMILIES)('%s', (_, choice) => {
-    fc.assert(
-      fc.property(keymapArbitrary(choice), (keymap) => {
-        for (const { need, route } of findRoutes(keymap, usHost, NEEDS)) {
-          if (route === null) continue;
-          const played = play(keymap, route.events, usHost);
-          if (!played.ok) throw new Error(`${needText(need)}: ${played.problem.reason}`);
-          const told = `${needText(need)} by ${JSON.stringify(route.events)} gives ${JSON.stringify(played.value.output)}`;
-          expect(producesExactly(usHost, played.value.output, need), told).toBe(true);
-          expect(route.events.filter(({ type }) => type === 'down').length).toBe(route.cost.presses);
-        }
-      }),
-      { numRuns: 300 },
-    );
-  }, 60_000);
+  test.each(FAMILIES)(
+    '%s',
+    (_, choice) => {
+      fc.assert(
+        fc.property(keymapArbitrary(choice), (keymap) => {
+          for (const { need, route } of findRoutes(keymap, usHost, NEEDS)) {
+            if (route === null) continue;
+            const played = play(keymap, route.events, usHost);
+            if (!played.ok) throw new Error(`${needText(need)}: ${played.problem.reason}`);
+            const told = `${needText(need)} by ${JSON.stringify(route.events)} gives ${JSON.stringify(played.value.output)}`;
+            expect(producesExactly(usHost, played.value.output, need), told).toBe(true);
+            expect(route.events.filter(({ type }) => type === 'down').length).toBe(route.cost.presses);
+          }
+        }),
+        { numRuns: 300 },
+      );
+    },
+    60_000,
+  );
 });
