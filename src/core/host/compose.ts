@@ -33,6 +33,9 @@ const MARKS: Readonly<Record<string, string>> = {
   dead_iota: '\u0345',
 };
 
+/** The dead keys that Unicode's canonical composition has marks for, by their XKB names. */
+export const DEAD_KEYS: readonly string[] = Object.keys(MARKS);
+
 const DEAD_OF_MARK: ReadonlyMap<string, string> = new Map(
   Object.entries(MARKS).map(([dead, mark]) => [mark, dead]),
 );

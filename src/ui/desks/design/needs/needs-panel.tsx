@@ -5,6 +5,7 @@ import { Badge } from '../../../widgets/badge.tsx';
 import { Button } from '../../../widgets/button.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { SearchField } from '../../../widgets/text-field.tsx';
+import { HostsLine } from '../hosts/hosts-line.tsx';
 import { NeedChips } from './need-chips.tsx';
 import { NeedDetail } from './need-detail.tsx';
 import { groupNeeds } from './need-groups.ts';
@@ -37,6 +38,7 @@ export function NeedsPanel() {
   return (
     <div className={styles.panel}>
       <div className={styles.head}>
+        <HostsLine />
         <SearchField label="Search needs" value={query} onChange={setQuery} />
         <div className={styles.counts}>
           {STATUSES.map((status) => (

@@ -1,0 +1,33 @@
+import { useState } from 'react';
+import { useBench } from '../../../../store/bench.ts';
+import { useHost } from '../../../../store/hosts.ts';
+import { cautionFor, hostTitle, isApproximate } from './host-words.ts';
+import styles from './hosts.module.css';
+import { HostsDialog } from './hosts-dialog.tsx';
+
+/** The computer that all answers are for, beside them, with the caution where one is due; it opens the computers. */
+export function HostsLine() {
+  const keymap = useBench((bench) => bench.keymap);
+  const known = useHost(keymap);
+  const [open, setOpen] = useState(false);
+  const [first] = keymap.hosts;
+  if (first === undefined) return null;
+  const more = keymap.hosts.length - 1;
+  const corrections = first.corrections?.length ?? 0;
+  return (
+    <div className={styles.line}>
+      <button
+        type="button"
+        className={styles.lineButton}
+        aria-haspopup="dialog"
+        onClick={() => setOpen(true)}
+      >
+        <span className={styles.lineLabel}>Typed on</span> <b>{hostTitle(first, known)}</b>
+        {corrections > 0 && <span className={styles.lineLabel}>, {corrections} corrected</span>}
+        {more > 0 && <span className={styles.lineLabel}>, and {more} more</span>}
+      </button>
+      {isApproximate(first) && <p className={styles.caution}>{cautionFor(first)}</p>}
+      {open && <HostsDialog onClose={() => setOpen(false)} />}
+    </div>
+  );
+}
