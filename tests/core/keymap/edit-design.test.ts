@@ -129,6 +129,18 @@ describe('several as one step', () => {
     );
   });
 
+  test('nor what is told of a layer that was called so for a while', () => {
+    const edits: Edit[] = [
+      { edit: 'rename-layer', layer: 'sym', name: 'two\nlines' },
+      { edit: 'bind', place, side: 'hold', action: toLayer('sym') },
+      { edit: 'set-binding', place, binding: { tap: B } },
+      { edit: 'delete-layer', layer: 'sym' },
+    ];
+    expect(edited(start, { edit: 'several', title: 'All', edits }).alongside).toContain(
+      'Replaced A and layer two lines, while held (hold) at k1 on Base.',
+    );
+  });
+
   test('rules hold for the whole: a layer may be led to before it is there', () => {
     const edits: Edit[] = [
       { edit: 'bind', place, side: 'hold', action: toLayer('num') },

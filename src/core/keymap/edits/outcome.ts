@@ -10,17 +10,22 @@ export type EditNamed<Name extends Edit['edit']> = Extract<Edit, { readonly edit
 /** What an edit gives back: the outcome, or the sentence why it was refused. */
 export type Edited = Result<EditOutcome, string>;
 
-/** An edit that was made. */
-export function made(keymap: Keymap, title: string, alongside: readonly string[] = []): Edited {
-  return ok({ keymap, title, alongside });
+/**
+ * Keeps a sentence on one line. Among several edits it may name what an earlier one called with a line break (refused
+ * only if it is still there at the end), and the line break is a character that a key may type.
+ */
+function onOneLine(sentence: string): string {
+  return sentence.replace(/[\n\r]+/g, ' ');
 }
 
-/**
- * An edit that was refused, with a sentence for the typist. It is kept on one line: among several edits it may name
- * what an earlier one called with a line break, which would be refused only at the end.
- */
+/** An edit that was made. */
+export function made(keymap: Keymap, title: string, alongside: readonly string[] = []): Edited {
+  return ok({ keymap, title: onOneLine(title), alongside: alongside.map(onOneLine) });
+}
+
+/** An edit that was refused, with a sentence for the typist. */
 export function refused(sentence: string): Edited {
-  return fail(sentence.replace(/[\n\r]+/g, ' '));
+  return fail(onOneLine(sentence));
 }
 
 /** Why a layer cannot be edited: it does not exist. Undefined where it does. */
