@@ -1,6 +1,6 @@
-import { needText } from '../keymap/need.ts';
+import { type Need, needText } from '../keymap/need.ts';
 import type { NeedRoute } from '../routes/types.ts';
-import { COST_CLASSES, type CostClass, costClassOf } from './cost-class.ts';
+import { type CostClass, costClassOf } from './cost-class.ts';
 
 /** A need list with the way to each of its needs, as far as there is one. */
 export interface CoveredList {
@@ -9,7 +9,7 @@ export interface CoveredList {
   readonly needs: readonly NeedRoute[];
 }
 
-/** How a need list stands on a design: numbers of needs. */
+/** How a need list stands on a design: numbers of needs, or of characters where the needs are weighted by a text. */
 export interface ListCoverage {
   readonly name: string;
   readonly title: string;
@@ -22,27 +22,25 @@ export interface ListCoverage {
   readonly missingNeeds: readonly string[];
 }
 
-/** What a list's needs ask of the hands: how many are reached, clumsy (reached too) or missing, and by cost class. */
-export function listCoverage(list: CoveredList): ListCoverage {
-  const classes = Object.fromEntries(COST_CLASSES.map((name) => [name, 0])) as Record<CostClass, number>;
-  let clumsy = 0;
+/**
+ * What a list's needs ask of the hands: how many are reached, clumsy (reached too) or missing, and by cost class. `countOf`
+ * weighs each need by how often it is typed; a need that is missing is named however seldom that is.
+ */
+export function listCoverage(list: CoveredList, countOf: (need: Need) => number = () => 1): ListCoverage {
+  const classes = { 'one press': 0, 'one hold': 0, 'a chord': 0, 'two strokes': 0, 'three and more': 0 };
   const missingNeeds: string[] = [];
+  let [total, clumsy, missing] = [0, 0, 0];
   for (const { need, route } of list.needs) {
-    if (route === null) missingNeeds.push(needText(need));
-    else {
-      classes[costClassOf(route)] += 1;
-      if (route.clumsy) clumsy += 1;
+    const count = countOf(need);
+    total += count;
+    if (route === null) {
+      missing += count;
+      missingNeeds.push(needText(need));
+    } else {
+      classes[costClassOf(route)] += count;
+      if (route.clumsy) clumsy += count;
     }
   }
-  const total = list.needs.length;
-  return {
-    name: list.name,
-    title: list.title,
-    total,
-    reached: total - missingNeeds.length,
-    clumsy,
-    missing: missingNeeds.length,
-    classes,
-    missingNeeds,
-  };
+  const { name, title } = list;
+  return { name, title, total, reached: total - missing, clumsy, missing, classes, missingNeeds };
 }
