@@ -1,6 +1,16 @@
 import { expect, type Page, test } from '@playwright/test';
 import { writeKeymap } from '../../src/core/keymap/write.ts';
-import { chip, download, drag, half, key, missingFinding, readExport } from './design-desk.ts';
+import {
+  accessibilityFaults,
+  chip,
+  download,
+  drag,
+  half,
+  key,
+  missingFinding,
+  readExport,
+  tabTo,
+} from './design-desk.ts';
 
 /** A fresh profile, and a new 36-key design that has letters, digits and little else. */
 async function openNewDesign(page: Page, press: (button: string) => Promise<void>) {
@@ -71,4 +81,90 @@ test('with the pointer: needs onto the board, a chord of three, a missing need p
     R32: { tap: { do: 'char', char: '-' } },
     L34: { tap: { do: 'char', char: '`' } },
   });
+});
+
+test('with the keyboard alone: the same job', async ({ page }) => {
+  const type = async (...keys: string[]) => {
+    for (const one of keys) await page.keyboard.press(one);
+  };
+  const press = async (name: string) => {
+    const item = page.getByRole('menuitem', { name });
+    if ((await item.count()) === 0) await tabTo(page, page.getByRole('button', { name, exact: true }));
+    await type('Enter');
+  };
+  await openNewDesign(page, press);
+  const search = page.getByRole('searchbox', { name: 'Search needs' });
+  const onBoard = page.locator('[data-key]');
+  const showLayer = async (name: RegExp) => {
+    await tabTo(page, page.getByRole('button', { name }));
+    await type('Enter');
+  };
+
+  /** Finds a need, picks it up, walks from where the board has its focus, and puts it down. */
+  const place = async (need: string, walk: readonly string[]) => {
+    await tabTo(page, search);
+    await type('ControlOrMeta+a');
+    await page.keyboard.type(need);
+    await expect(chip(page, `need ${need}`)).toBeVisible();
+    await tabTo(page, chip(page, `need ${need}`));
+    await type('Enter');
+    await tabTo(page, onBoard);
+    await type(...walk, 'Enter');
+    await expect(missingFinding(page, need)).toHaveCount(0);
+  };
+
+  await showLayer(/^1 Numbers/);
+  await tabTo(page, onBoard);
+  await type('ArrowDown');
+  await place('[', []);
+  await place(']', ['ArrowRight']);
+  await place('-', ['ArrowRight']);
+
+  await showLayer(/^0 Base/);
+  await tabTo(page, onBoard);
+  await type('ArrowUp', 'Space', 'ArrowLeft', 'Space', 'ArrowLeft', 'Space');
+  await tabTo(
+    page,
+    page.getByRole('region', { name: 'Selected keys' }).getByRole('button', { name: 'Make chord' }),
+  );
+  await type('Enter');
+  const card = page.getByRole('dialog', { name: /New chord of 3 keys/ });
+  await tabTo(page, card.getByLabel('Does'));
+  await page.keyboard.type('key');
+  await tabTo(page, card.getByLabel('Key', { exact: true }));
+  await page.keyboard.type('Tab');
+  await type('Enter');
+  await tabTo(page, card.getByLabel('Window, number'));
+  await type('ControlOrMeta+a');
+  await page.keyboard.type('45');
+  await type('Enter');
+  await tabTo(page, card.getByRole('button', { name: 'Make chord' }));
+  await type('Enter', 'Escape');
+
+  await showLayer(/^1 Numbers/);
+  await expect(missingFinding(page, '`')).toBeVisible();
+  await tabTo(page, onBoard);
+  await type('ArrowDown');
+  await place('`', ['ArrowLeft']);
+
+  await press('Export');
+  await tabTo(page, page.getByRole('button', { name: 'Download: Neutral keymap' }));
+  const text = await download(page, () => type('Enter'));
+  const keymap = readExport(text);
+  expect(keymap.chords).toMatchObject([{ windowMs: 45, action: { do: 'key', code: 'Tab' } }]);
+  const typed = Object.values(keymap.layers[1]?.places ?? {}).map(({ tap }) => tap);
+  for (const char of ['[', ']', '-', '`']) expect(typed).toContainEqual({ do: 'char', char });
+});
+
+test('axe finds nothing on the desk, light and dark, with a card open and without', async ({ page }) => {
+  await page.goto('./');
+  await key(page, 'L21').waitFor();
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await key(page, 'L21').click();
+    await page.getByRole('dialog').first().waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+  }
 });

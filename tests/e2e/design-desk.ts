@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { readKeymap } from '../../src/core/keymap/read.ts';
 import type { Keymap } from '../../src/core/keymap/types.ts';
@@ -19,7 +19,7 @@ export const missingFinding = (page: Page, need: string) =>
   page.locator('[data-rule=need-missing]').filter({ hasText: `“${need}”` });
 
 /** Moves the real pointer from one thing to another with the button down, as a hand would. */
-export async function drag(page: Page, from: ReturnType<typeof chip>, to: ReturnType<typeof half>) {
+export async function drag(page: Page, from: Locator, to: Locator) {
   await from.scrollIntoViewIfNeeded();
   const start = await from.boundingBox();
   const end = await to.boundingBox();
@@ -47,4 +47,28 @@ export function readExport(text: string): Keymap {
   const read = readKeymap(text);
   if (!read.ok) throw new Error(read.problem.map(({ sentence }) => sentence).join(' '));
   return read.value;
+}
+
+/** Presses Tab until something is in focus, as somebody without a pointer does. */
+export async function tabTo(page: Page, target: Locator, most = 80): Promise<void> {
+  for (let presses = 0; presses < most; presses++) {
+    if (await target.evaluateAll((all) => all.some((element) => element === document.activeElement))) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab does not lead to ${target} within ${most} presses.`);
+}
+
+/** What axe-core finds wrong on the page, by WCAG 2.2 AA and its own best practices: rule and elements. */
+export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(readFileSync('node_modules/axe-core/axe.min.js', 'utf8'));
+  return page.evaluate(async () => {
+    const axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } = Reflect.get(
+      window,
+      'axe',
+    );
+    const { violations } = await axe.run();
+    return violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+    );
+  });
 }

@@ -206,7 +206,8 @@ function keptTaps({ plan, state, on, take }: Scope, key: number, binding: Planne
   const settled = settleWait(plan, state, key, false);
   if (settled === null) return;
   const before = Math.max(settled.wait, conflictWait(state, key));
-  const byQuiet = state.presses > 0 && isWithin(Math.max(before, state.sinceDownMs), binding.quietBeforeMs);
+  const byQuiet =
+    latestIsClose(state) && isWithin(Math.max(before, state.sinceDownMs), binding.quietBeforeMs);
   const byAgain = wasJustTapped(state, key) && isWithin(before, binding.againWithinMs);
   if (!byQuiet && !byAgain && !binding.sameHandTaps) return;
   const marksTapped = plan.remembers[key] === true;
@@ -214,6 +215,14 @@ function keptTaps({ plan, state, on, take }: Scope, key: number, binding: Planne
   const atOnce = { keptTap: true, marksTapped, gathering };
   const byNext = { ...atOnce, settles: 'by-next', open: binding, openAsTap: true } as const;
   take(pressOf([key], 'tap', act, true, before, byQuiet || byAgain ? atOnce : byNext));
+}
+
+/** Whether the latest press was just now: a chord counts from its first key, which a spread leaves far behind. */
+function latestIsClose(state: State): boolean {
+  for (let at: State | null = state; at !== null; at = at.from) {
+    if (at.move?.kind === 'press') return at.move.spread === null;
+  }
+  return false;
 }
 
 /** Whether the latest move was a tap of this key: what comes next comes soon enough after it. */

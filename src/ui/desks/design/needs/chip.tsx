@@ -40,7 +40,8 @@ export function Chip({ id, glyph, carried, label, status, marks, tabStop, onLook
       className={styles.chip}
       tabIndex={tabStop ? 0 : -1}
       aria-pressed={inHand}
-      aria-label={label}
+      // What is seen must be part of what is said, for those who speak to their computer (WCAG 2.5.3).
+      aria-label={label.startsWith(`${glyph},`) ? label : `${glyph}, ${label}`}
       title={label}
       onClick={() => carry(inHand ? null : carried)}
       onFocus={onLookAt}
