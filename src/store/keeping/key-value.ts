@@ -8,13 +8,19 @@ export interface KeyValue {
   names(): Promise<readonly string[]>;
 }
 
+/** The browser's database that a page of this project keeps designs in. */
+const DESIGNS = { database: 'handful', store: 'designs' };
+
 /**
  * IndexedDB where it can be used, else the page's memory: some browsers refuse it in private windows. `keeps`
- * says which of the two it is.
+ * says which of the two it is. A database has one store, so other things than designs have a database of their own.
  */
-export function indexedDbOrMemory(): { readonly values: KeyValue; readonly keeps: Promise<boolean> } {
+export function indexedDbOrMemory(where = DESIGNS): {
+  readonly values: KeyValue;
+  readonly keeps: Promise<boolean>;
+} {
   const disk = (async () => {
-    const values = indexedDbKeyValue();
+    const values = indexedDbKeyValue(where);
     await values.names();
     return values;
   })();
@@ -35,8 +41,8 @@ export function indexedDbOrMemory(): { readonly values: KeyValue; readonly keeps
 }
 
 /** The browser's own IndexedDB, in a database of this page's own. */
-function indexedDbKeyValue(): KeyValue {
-  const store = createStore('handful', 'designs');
+function indexedDbKeyValue(where: typeof DESIGNS): KeyValue {
+  const store = createStore(where.database, where.store);
   return {
     get: (name) => get(name, store),
     set: (name, value) => set(name, value, store),
