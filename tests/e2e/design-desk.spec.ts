@@ -117,12 +117,12 @@ test('with the keyboard alone: the same job', async ({ page }) => {
   await tabTo(page, onBoard);
   await type('ArrowDown');
   await place('[', []);
-  await place(']', ['ArrowRight']);
-  await place('-', ['ArrowRight']);
+  await place(']', ['ArrowLeft']);
+  await place('-', ['ArrowLeft']);
 
   await showLayer(/^0 Base/);
   await tabTo(page, onBoard);
-  await type('ArrowUp', 'Space', 'ArrowLeft', 'Space', 'ArrowLeft', 'Space');
+  await type('ArrowUp', 'Space', 'ArrowRight', 'Space', 'ArrowRight', 'Space');
   await tabTo(
     page,
     page.getByRole('region', { name: 'Selected keys' }).getByRole('button', { name: 'Make chord' }),
@@ -130,7 +130,7 @@ test('with the keyboard alone: the same job', async ({ page }) => {
   await type('Enter');
   const card = page.getByRole('dialog', { name: /New chord of 3 keys/ });
   await tabTo(page, card.getByLabel('Does'));
-  await page.keyboard.type('key');
+  await page.keyboard.type('a key');
   await tabTo(page, card.getByLabel('Key', { exact: true }));
   await page.keyboard.type('Tab');
   await type('Enter');
@@ -145,7 +145,7 @@ test('with the keyboard alone: the same job', async ({ page }) => {
   await expect(missingFinding(page, '`')).toBeVisible();
   await tabTo(page, onBoard);
   await type('ArrowDown');
-  await place('`', ['ArrowLeft']);
+  await place('`', ['ArrowRight', 'ArrowRight', 'ArrowRight']);
 
   await press('Export');
   await tabTo(page, page.getByRole('button', { name: 'Download: Neutral keymap' }));
