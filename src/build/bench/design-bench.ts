@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { factsOf } from '../../core/findings/facts.ts';
 import { findAll } from '../../core/findings/find-all.ts';
 import type { HostLayout } from '../../core/host/host-layout.ts';
@@ -7,6 +8,7 @@ import { readKeymap } from '../../core/keymap/read.ts';
 import { keymapSchema } from '../../core/keymap/schema.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
 import { writeKeymap } from '../../core/keymap/write.ts';
+import { languageLists, readLanguageTable } from '../../core/needs/language-table.ts';
 import { distinctNeeds } from '../../core/needs/need-list.ts';
 import { needListNamed } from '../../core/needs/need-lists.ts';
 import { findRoutes } from '../../core/routes/find-routes.ts';
@@ -73,7 +75,27 @@ export function benchDesign(host: HostLayout = usHost): BenchRow[] {
     { name: 'all routes', ...against(routes) },
     { name: 'findings and all routes', ...against(all), note: `${what}; aim: 8 ms` },
     ...byLayers(host, needs),
+    ...byLanguages(host),
   ];
+}
+
+/** About 350 needs: what three languages and two programming languages ask for, on a host where most can be typed. */
+function languageNeeds(): readonly Need[] {
+  const spoken = ['de', 'pl', 'pt'].flatMap((language) => {
+    const file = new URL(`../../../public/needs/cldr-${language}.json`, import.meta.url);
+    const table = readLanguageTable(JSON.parse(readFileSync(file, 'utf8')));
+    return table.ok ? languageLists(table.value).flatMap((list) => list.needs) : [];
+  });
+  const programming = ['ecmascript', 'rust'].flatMap((name) => needListNamed(name)?.needs ?? []);
+  return distinctNeeds([...spoken, ...programming]);
+}
+
+function byLanguages(host: HostLayout): BenchRow[] {
+  const needs = languageNeeds();
+  const next = fresh(benchKeymap());
+  const [all = 0] = medians([() => findAll(factsOf(next(), host, needs))]);
+  const note = `${needs.length} needs; aim: 15 ms for about 350`;
+  return [{ name: 'needs of three languages and two programming languages', median: all, unit: 'ms', note }];
 }
 
 function byLayers(host: HostLayout, needs: readonly Need[]): BenchRow[] {
