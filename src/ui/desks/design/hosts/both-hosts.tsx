@@ -6,7 +6,7 @@ import { Select } from '../../../widgets/select.tsx';
 import { hostTitle } from './host-words.ts';
 import styles from './hosts.module.css';
 import { NeedGlyphs } from './need-glyphs.tsx';
-import { useRoutesOn } from './use-routes-on.ts';
+import { useRoutesMet, useRoutesOn } from './use-routes-on.ts';
 
 /** The first computer beside another one: which needs hold on both, and which fail where. */
 export function BothHosts({ hosts }: { readonly hosts: readonly Host[] }) {
@@ -36,7 +36,7 @@ export function BothHosts({ hosts }: { readonly hosts: readonly Host[] }) {
 
 function SideBySide({ first, second }: { readonly first: Host; readonly second: Host }) {
   const one = useRoutesOn(first);
-  const other = useRoutesOn(second);
+  const other = useRoutesMet(second, first);
   const found = useMemo(
     () =>
       one.onHost === null || other.onHost === null ? null : onBothHosts(one.onHost.needs, other.onHost.needs),
@@ -44,6 +44,7 @@ function SideBySide({ first, second }: { readonly first: Host; readonly second: 
   );
   if (found === null) return <p className={styles.caution}>The table is on its way.</p>;
   const { both, firstOnly, secondOnly, neither } = found;
+  const fails = firstOnly.length + secondOnly.length + neither.length;
   return (
     <div className={styles.tableFrame}>
       <table className={styles.table}>
@@ -56,7 +57,7 @@ function SideBySide({ first, second }: { readonly first: Host; readonly second: 
           </tr>
         </thead>
         <tbody>
-          <Row first second needs={both} which={false} />
+          <Row first second needs={both} which={fails === 0 ? 'all of them' : 'all others'} />
           <Row first needs={firstOnly} />
           <Row second needs={secondOnly} />
           <Row needs={neither} />
@@ -70,22 +71,26 @@ function Row({
   first = false,
   second = false,
   needs,
-  which = true,
+  which,
 }: {
   readonly first?: boolean;
   readonly second?: boolean;
   readonly needs: readonly Need[];
-  /** false: too many to be listed. */
-  readonly which?: boolean;
+  /** In place of a list that would be too long. */
+  readonly which?: string;
 }) {
-  if (needs.length === 0 && which) return null;
-  const words = (holds: boolean) => <td data-holds={holds}>{holds ? '✓ typed' : '× missing'}</td>;
+  if (needs.length === 0 && which === undefined) return null;
+  const words = (holds: boolean) => (
+    <td data-holds={holds}>
+      {holds ? '✓' : '×'} <span className={styles.word}>{holds ? 'typed' : 'missing'}</span>
+    </td>
+  );
   return (
     <tr>
       {words(first)}
       {words(second)}
       <td>{needs.length}</td>
-      <td>{which ? <NeedGlyphs needs={needs} /> : 'all others'}</td>
+      <td>{which ?? <NeedGlyphs needs={needs} />}</td>
     </tr>
   );
 }

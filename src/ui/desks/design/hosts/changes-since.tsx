@@ -83,7 +83,7 @@ function ChangeLists({
                   <th scope="col">Character</th>
                   <th scope="col">Was</th>
                   <th scope="col">Is now</th>
-                  <th scope="col">Your hands</th>
+                  <th scope="col">Hands</th>
                 </tr>
               </thead>
               <tbody>
@@ -92,7 +92,7 @@ function ChangeLists({
                     <th scope="row">{one.char}</th>
                     <td>{strokeWords(one.before, before.system)}</td>
                     <td>{strokeWords(one.after, now.system)}</td>
-                    <td>{one.sameHands ? 'do the same' : 'do something else'}</td>
+                    <td>{one.sameHands ? 'as before' : 'other keys'}</td>
                   </tr>
                 ))}
               </tbody>

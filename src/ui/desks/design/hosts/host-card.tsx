@@ -26,7 +26,7 @@ export function HostCard({ hosts, at, host, offered, onChange }: HostCardProps) 
   return (
     <li className={styles.host} aria-label={`Computer ${at + 1}`}>
       <div className={styles.hostHead}>
-        <h3>{at === 0 ? '1. Characters are typed for this one' : `${at + 1}.`}</h3>
+        <h3>{at === 0 ? '1. Characters are typed for this one' : `${at + 1}. Used on this one too`}</h3>
         {at > 1 && (
           <Button tone="quiet" onClick={() => onChange(movedTo(hosts, at, at - 1))}>
             Move up

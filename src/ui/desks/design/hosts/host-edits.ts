@@ -25,9 +25,8 @@ export function withSystem(hosts: Hosts, at: number, system: Host['system']): Ho
 
 /** Another layout. Corrections were made to the table of the one before, so they go with it. */
 export function withLayout(hosts: Hosts, at: number, to: Pick<Host, 'layout' | 'variant'>): Hosts {
-  return hosts.map(({ system, ...host }, index) =>
-    index === at ? { system, layout: to.layout, variant: to.variant } : { system, ...host },
-  );
+  const { layout, variant } = to;
+  return hosts.map((host, index) => (index === at ? { system: host.system, layout, variant } : host));
 }
 
 /** Corrects a key at a level, in place of an earlier correction of the same. */

@@ -29,9 +29,9 @@ export function cautionFor({ system, variant }: Pick<Host, 'system' | 'variant'>
     : `${stated} A “Macintosh” layout of the list comes nearer, but it is an approximation too.`;
 }
 
-/** Whether a host's answers may be wrong in single characters, so that the caution belongs beside them. */
-export function isApproximate({ system, variant }: Pick<Host, 'system' | 'variant'>): boolean {
-  return system !== 'linux' || variant === 'mac';
+/** The same in one line, to stand beside the answers; null where the tables are the system's own. */
+export function shortCaution({ system }: Pick<Host, 'system'>): string | null {
+  return system === 'linux' ? null : 'By Linux’s table; single keys differ.';
 }
 
 /** What the third level is chosen with, as keyboards of the system have it printed. */
@@ -54,13 +54,13 @@ export function givesWords(gives: string): string {
   return gives.startsWith('dead_') ? `dead ${gives.slice('dead_'.length).replaceAll('_', ' ')}` : gives;
 }
 
-/** Strokes as one would say them: "Option+U, then U". */
+/** Strokes as one would say them: "Option + U, then U". */
 export function strokeWords(strokes: readonly Stroke[], system: Host['system']): string {
   const name = (code: Code) => {
     if (code === 'ShiftLeft') return 'Shift';
     return code === 'AltRight' ? thirdLevelKey(system) : codeName(code);
   };
-  return strokes.map((stroke) => [...stroke.with, stroke.code].map(name).join('+')).join(', then ');
+  return strokes.map((stroke) => [...stroke.with, stroke.code].map(name).join(' + ')).join(', then ');
 }
 
 /** "12 characters moved, 2 lost, 1 gained"; null where nothing changed. */

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useBench } from '../../../../store/bench.ts';
 import { useHost } from '../../../../store/hosts.ts';
-import { cautionFor, hostTitle, isApproximate } from './host-words.ts';
+import { hostTitle, shortCaution } from './host-words.ts';
 import styles from './hosts.module.css';
 import { HostsDialog } from './hosts-dialog.tsx';
 
@@ -12,6 +12,7 @@ export function HostsLine() {
   const [open, setOpen] = useState(false);
   const [first] = keymap.hosts;
   if (first === undefined) return null;
+  const caution = shortCaution(first);
   const more = keymap.hosts.length - 1;
   const corrections = first.corrections?.length ?? 0;
   return (
@@ -26,7 +27,7 @@ export function HostsLine() {
         {corrections > 0 && <span className={styles.lineLabel}>, {corrections} corrected</span>}
         {more > 0 && <span className={styles.lineLabel}>, and {more} more</span>}
       </button>
-      {isApproximate(first) && <p className={styles.caution}>{cautionFor(first)}</p>}
+      {caution !== null && <p className={styles.caution}>{caution}</p>}
       {open && <HostsDialog onClose={() => setOpen(false)} />}
     </div>
   );
