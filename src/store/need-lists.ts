@@ -72,6 +72,8 @@ export function useFindList(): FindList {
 export interface OfferedLanguage {
   readonly name: string;
   readonly title: string;
+  /** How many needs it holds. */
+  readonly count: number;
 }
 
 /** The lists of spoken languages that come with the page, by title; none where they cannot be had. */
@@ -87,6 +89,6 @@ export async function loadOfferedLanguages(
 }
 
 function isOffered(value: unknown): value is OfferedLanguage {
-  if (typeof value !== 'object' || value === null || !('name' in value) || !('title' in value)) return false;
-  return typeof value.name === 'string' && typeof value.title === 'string';
+  const { name, title, count } = (value ?? {}) as Partial<Record<keyof OfferedLanguage, unknown>>;
+  return typeof name === 'string' && typeof title === 'string' && typeof count === 'number';
 }

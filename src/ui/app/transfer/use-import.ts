@@ -65,6 +65,11 @@ function looksLikeJson(text: string): boolean {
 function useDrop(takeFile: TakeFile, takeText: TakeText): boolean {
   const [isOver, setOver] = useState(false);
   useEffect(() => {
+    // A part of the page that takes files itself stops the event, but the cover must not stay over it.
+    const entered = (event: DragEvent) => {
+      if (event.target instanceof Element && event.target.closest('[data-takes-files]') !== null)
+        setOver(false);
+    };
     const over = (event: DragEvent) => {
       if (!brings(event)) return;
       event.preventDefault();
@@ -81,10 +86,12 @@ function useDrop(takeFile: TakeFile, takeText: TakeText): boolean {
       if (file !== undefined) void takeFile(file);
       else void takeText(event.dataTransfer?.getData('text/plain') ?? '', 'The dropped text');
     };
+    document.addEventListener('dragenter', entered);
     document.addEventListener('dragover', over);
     document.addEventListener('dragleave', left);
     document.addEventListener('drop', dropped);
     return () => {
+      document.removeEventListener('dragenter', entered);
       document.removeEventListener('dragover', over);
       document.removeEventListener('dragleave', left);
       document.removeEventListener('drop', dropped);

@@ -15,7 +15,9 @@ import { useBench } from '../../../store/bench.ts';
 import type { Carried, Target } from '../../../store/bench-state.ts';
 import { Board } from '../../board/board.tsx';
 import { keyHalfCollision } from '../../board/key-half-collision.ts';
+import { Choice } from '../../widgets/choice.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
+import { CoveragePanel } from './coverage/coverage-panel.tsx';
 import styles from './design-desk.module.css';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { LayerStack } from './layers/layer-stack.tsx';
@@ -66,14 +68,32 @@ export function DesignDesk() {
             <LayerStack />
           </div>
         }
-        right={<FindingsPanel />}
-        rightLabel="Findings"
+        right={<RightSide />}
+        rightLabel="Findings, coverage"
         rightBadge={<FindingCount />}
       />
       <DragOverlay dropAnimation={null}>
         {dragged === null ? null : <span className={styles.dragged}>{dragged.label}</span>}
       </DragOverlay>
     </DndContext>
+  );
+}
+
+const RIGHT = [
+  { value: 'findings', label: 'Findings' },
+  { value: 'coverage', label: 'Coverage' },
+] as const;
+
+/** Right of the board: what stands against the design, or what it covers and at what cost. */
+function RightSide() {
+  const [shown, setShown] = useState<(typeof RIGHT)[number]['value']>('findings');
+  return (
+    <>
+      <div className={styles.switch}>
+        <Choice label="Right of the board" hideLabel value={shown} options={RIGHT} onChange={setShown} />
+      </div>
+      {shown === 'findings' ? <FindingsPanel /> : <CoveragePanel />}
+    </>
   );
 }
 

@@ -2,6 +2,7 @@ import { describeSteps } from '../../../../core/routes/describe.ts';
 import { useBench } from '../../../../store/bench.ts';
 import type { NeedRow } from './need-rows.ts';
 import styles from './needs-panel.module.css';
+import { WaiveForm } from './waive-form.tsx';
 
 /** How the need that is looked at is typed, in words; where none is, what to do here. */
 export function NeedDetail({ row }: { readonly row: NeedRow | null }) {
@@ -38,6 +39,9 @@ export function NeedDetail({ row }: { readonly row: NeedRow | null }) {
           {row.route.clumsy ? '; one finger must hold and press at once' : ''})
         </span>
       )}
+      <div>
+        <WaiveForm key={row.text} need={row.text} name={row.name} />
+      </div>
     </div>
   );
 }

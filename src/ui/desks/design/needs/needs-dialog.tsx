@@ -5,6 +5,7 @@ import { Button } from '../../../widgets/button.tsx';
 import { Dialog } from '../../../widgets/dialog.tsx';
 import { Switch } from '../../../widgets/switch.tsx';
 import { TextField } from '../../../widgets/text-field.tsx';
+import { LanguageSearch } from './language-search.tsx';
 import styles from './needs-dialog.module.css';
 import { addOwn, askAgain, needsInForce, removeOwn, toggleList } from './needs-edits.ts';
 
@@ -25,6 +26,13 @@ export function NeedsDialog({ onClose }: { readonly onClose: () => void }) {
           />
         ))}
       </div>
+      <section className={styles.section}>
+        <h3>Languages</h3>
+        <LanguageSearch
+          lists={needs.lists}
+          onToggle={(list) => edit(toggleList(useBench.getState().keymap, list))}
+        />
+      </section>
       <OwnNeeds />
       {needs.waived.length > 0 && (
         <section className={styles.section}>

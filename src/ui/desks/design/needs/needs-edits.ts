@@ -21,7 +21,6 @@ export function toggleList(keymap: Keymap, name: string): Edit {
 
 /** Adds needs of one's own, written one beside the other with spaces between; the problem names the first that is none. */
 export function addOwn(keymap: Keymap, text: string): Result<Edit, string> {
-  const needs = needsInForce(keymap);
   const added: string[] = [];
   for (const word of text.split(/\s+/u).filter((part) => part !== '')) {
     const whole = parseNeed(word);
@@ -30,8 +29,13 @@ export function addOwn(keymap: Keymap, text: string): Result<Edit, string> {
     added.push(...found);
   }
   if (added.length === 0) return fail('Type a character, key:CODE or shortcut:Control+CODE.');
-  const own = [...new Set([...needs.own, ...added])];
-  return ok({ edit: 'set-needs', needs: { ...needs, own } });
+  return ok(addOwnNeeds(keymap, added));
+}
+
+/** Adds needs of one's own, each as it is written in a keymap; those that are there already stay where they are. */
+export function addOwnNeeds(keymap: Keymap, added: readonly string[]): Edit {
+  const needs = needsInForce(keymap);
+  return { edit: 'set-needs', needs: { ...needs, own: [...new Set([...needs.own, ...added])] } };
 }
 
 /** A run of characters such as “€≥→” is several needs; anything with a colon in it was meant as one. */

@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { useAnalysis } from '../../../../store/analysis.ts';
 import { useBench } from '../../../../store/bench.ts';
+import { useFindList } from '../../../../store/need-lists.ts';
 import { Badge } from '../../../widgets/badge.tsx';
 import { Button } from '../../../widgets/button.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
@@ -9,7 +10,7 @@ import { HostsLine } from '../hosts/hosts-line.tsx';
 import { NeedChips } from './need-chips.tsx';
 import { NeedDetail } from './need-detail.tsx';
 import { groupNeeds } from './need-groups.ts';
-import { countByStatus, type NeedRow, type NeedStatus, needRows, searchNeeds } from './need-rows.ts';
+import { countByStatus, type NeedStatus, needRows, searchNeeds } from './need-rows.ts';
 import { needSources } from './need-sources.ts';
 import { NeedsDialog } from './needs-dialog.tsx';
 import styles from './needs-panel.module.css';
@@ -22,10 +23,11 @@ const STATUSES: readonly NeedStatus[] = ['missing', 'clumsy', 'reached'];
 export function NeedsPanel() {
   const keymap = useBench((bench) => bench.keymap);
   const { needs } = useAnalysis();
-  const sources = useMemo(() => needSources(keymap), [keymap]);
+  const findList = useFindList();
+  const sources = useMemo(() => needSources(keymap, findList), [keymap, findList]);
   const [query, setQuery] = useState('');
   const [only, setOnly] = useState<NeedStatus | null>(null);
-  const [looked, setLooked] = useState<NeedRow | null>(null);
+  const [looked, setLooked] = useState<string | null>(null);
   const [choosing, setChoosing] = useState(false);
   const deferredQuery = useDeferredValue(query);
   const rows = useMemo(() => needRows(needs), [needs]);
@@ -63,7 +65,7 @@ export function NeedsPanel() {
             startOpen
             badge={group.missing > 0 ? <Badge tone="broken">{group.missing} missing</Badge> : undefined}
           >
-            <NeedChips group={group} onLook={setLooked} />
+            <NeedChips group={group} onLook={(row) => setLooked(row?.text ?? null)} />
           </Disclosure>
         ))}
         {groups.length === 0 && <p className={styles.empty}>{emptyWords(rows.length, query)}</p>}
@@ -83,7 +85,7 @@ export function NeedsPanel() {
           Choose what you type…
         </Button>
       </div>
-      <NeedDetail row={looked} />
+      <NeedDetail row={rows.find(({ text }) => text === looked) ?? null} />
       {choosing && <NeedsDialog onClose={() => setChoosing(false)} />}
     </div>
   );

@@ -1,0 +1,23 @@
+import { handsWords, routeHands } from '../../../../core/coverage/shortcut-hands.ts';
+import { needText } from '../../../../core/keymap/need.ts';
+import type { NeedRoute } from '../../../../core/routes/types.ts';
+import { useBench } from '../../../../store/bench.ts';
+import { needLegend } from '../needs/need-rows.ts';
+import styles from './coverage.module.css';
+
+/** For each shortcut whether one hand can do it, and whether a finger has two things to do. */
+export function ShortcutRows({ shortcuts }: { readonly shortcuts: readonly NeedRoute[] }) {
+  const keymap = useBench((bench) => bench.keymap);
+  return (
+    <ul className={styles.rows}>
+      {shortcuts.map(({ need, route }) => (
+        <li key={needText(need)} className={styles.shortcut} data-shortcut={needText(need)}>
+          <b>{needLegend(need).name}</b>
+          <span className={styles.quiet}>
+            {route === null ? 'cannot be pressed on this design' : handsWords(routeHands(keymap, route))}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
