@@ -72,6 +72,7 @@ class Hands {
       if (key === last && move.spread !== null) this.#now += move.spread + this.#pastSpread(move);
       this.#add(key, 'down');
     }
+    if (move.lets.length > 0) this.#letGo(move.lets, this.#dwell(move) / 2);
     this.#lastDown = this.#now;
     this.#within = Number.POSITIVE_INFINITY;
     if (move.kept) {
@@ -83,8 +84,14 @@ class Hands {
     for (const key of move.keys) this.#add(key, 'up');
   }
 
-  release(keys: readonly number[]): void {
-    this.#now += this.#step;
+  /** Lets go of an open key, soon enough for it to be a tap: it went down at the latest press, half its time ago at most. The key inside must be a tap too. */
+  #letGo(keys: readonly number[], most: number): void {
+    const left = this.#lastDown === null ? 0 : this.#lastDown + 2 * this.#within - this.#now;
+    this.release(keys, Math.min(most, left / 2));
+  }
+
+  release(keys: readonly number[], after = this.#step): void {
+    this.#now += after;
     for (const key of keys) this.#add(key, 'up');
     const at = this.#down.findIndex((held) => held === keys || held.join() === keys.join());
     if (at >= 0) this.#down.splice(at, 1);

@@ -87,7 +87,7 @@ export function effectOf(state: State): string {
   const last =
     state.open !== null || state.gathering.length > 0 ? (state.held.at(-1)?.keys.join('+') ?? '') : '';
   const { latchedLayers, latchedModifiers, lockedLayers, lockedModifiers, fresh, node, tapped } = state;
-  const flags = (state.openAsTap ? 1 : 0) + (state.releasedSinceOpen ? 2 : 0) + (state.open === null ? 0 : 4);
+  const flags = (state.openAsTap ?? '') + (state.releasedSinceOpen ? 2 : 0) + (state.open === null ? 0 : 4);
   return [
     turnedOn(state),
     modifiersOn(state),

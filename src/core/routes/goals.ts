@@ -1,5 +1,5 @@
 import type { HostLayout, Stroke } from '../host/host-layout.ts';
-import { type Code, isModifier, type Modifier } from '../keymap/codes.ts';
+import { isModifier, type Modifier } from '../keymap/codes.ts';
 import type { ModifierName, Need } from '../keymap/need.ts';
 import { type ModifierSet, modifierBit, modifierSet, SIGNS, type Sign, signOf } from './act.ts';
 
@@ -114,17 +114,23 @@ function sequencesOf(need: Need, host: HostLayout): readonly (readonly (readonly
 /** The most strokes that any host needs for a character: two dead keys and a letter. */
 export const MOST_STROKES = 3;
 
-/** A character's stroke with either Shift. */
+/** One side's modifier, the other's, or both: an action may bring both. */
+function eitherSide(name: ModifierName): readonly ModifierSet[] {
+  const sides = SIDES[name].map(modifierBit);
+  return [...sides, modifierSet(SIDES[name])];
+}
+
+/** A character's stroke with either Shift, or both. */
 function charSigns(stroke: Stroke): readonly Sign[] {
   const set = modifierSet(stroke.with);
   const shifts = modifierSet(SIDES.Shift);
   if ((set & shifts) === 0) return [signOf(stroke.code, set)];
-  return SIDES.Shift.map((shift) => signOf(stroke.code, (set & ~shifts) | modifierBit(shift)));
+  return eitherSide('Shift').map((shift) => signOf(stroke.code, (set & ~shifts) | shift));
 }
 
 function sidesOf(names: readonly ModifierName[]): readonly ModifierSet[] {
   return names.reduce<readonly ModifierSet[]>(
-    (sets, name) => sets.flatMap((set) => SIDES[name].map((code: Code) => set | modifierBit(code))),
+    (sets, name) => sets.flatMap((set) => eitherSide(name).map((side) => set | side)),
     [0],
   );
 }

@@ -9,7 +9,7 @@ import {
   type PlannedChord,
   viewOf,
 } from './plan.ts';
-import { isDown, type State, turnedOn } from './state.ts';
+import { isDown, type OpenAsTap, type State, turnedOn } from './state.ts';
 
 /** A press that can be made in a state, and what it does. */
 export interface Press {
@@ -28,7 +28,7 @@ export interface Press {
   readonly keptTap: boolean;
   /** The binding that the next press settles; null where this one is settled by itself. */
   readonly open: PlannedBinding | null;
-  readonly openAsTap: boolean;
+  readonly openAsTap: OpenAsTap;
   /** The key has been tapped as one of both with `again within`. */
   readonly marksTapped: boolean;
   /** Chords that the kept keys may still grow into. */
@@ -68,7 +68,7 @@ function pressOf(
     spread: more.spread ?? null,
     keptTap: more.keptTap ?? false,
     open: more.open ?? null,
-    openAsTap: more.openAsTap ?? false,
+    openAsTap: more.openAsTap ?? null,
     marksTapped: more.marksTapped ?? false,
     gathering: more.gathering ?? NO_CHORDS,
   };
@@ -83,7 +83,7 @@ export function eachPress(plan: Plan, state: State, wants: Wants, take: Take): v
     if (binding === null || binding === undefined || isDown(state, key)) continue;
     keyPresses({ plan, state, on, wants, take }, key, binding);
   }
-  if (plan.chords.length > 0 && !state.openAsTap) chordPresses({ plan, state, on, wants, take });
+  if (plan.chords.length > 0 && state.openAsTap === null) chordPresses({ plan, state, on, wants, take });
 }
 
 /** What every part of the enumeration needs. */
@@ -106,10 +106,10 @@ function settleWait(
   if (open === null) return { wait: 0, inside: false };
   const same = key !== null && open.sameHandTaps && sameHandNoThumb(plan, state, key);
   // Past the window of a chord that the two could become, the open key must not be past its time.
-  if (state.openAsTap) {
-    return same && key !== null && conflictWait(state, key) < open.holdAfterMs
-      ? { wait: 0, inside: true }
-      : null;
+  if (state.openAsTap !== null) {
+    const settles = state.openAsTap === 'by-next' ? same : same || open.holdBy !== 'press-inside';
+    const inTime = key !== null && conflictWait(state, key) < open.holdAfterMs;
+    return settles && inTime ? { wait: 0, inside: true } : null;
   }
   const inside = !same && (open.holdBy === 'press-inside' || (open.holdBy === 'tap-inside' && byRelease));
   return inside ? { wait: 0, inside } : { wait: open.holdAfterMs, inside };
@@ -183,7 +183,7 @@ function holds(
   const afterRelease = state.tapped.includes(key) ? binding.againWithinMs : 0;
   const before = Math.max(settled.wait, conflictWait(state, key), afterRelease);
   const waited = Math.max(before, quiet);
-  if (state.openAsTap && !isWithin(waited, state.open?.holdAfterMs ?? 0)) return;
+  if (state.openAsTap !== null && !isWithin(waited, state.open?.holdAfterMs ?? 0)) return;
   if (keeps) {
     const gathering = gatheringOf(plan, state, on, settled.inside, [key], waited);
     take(
@@ -209,12 +209,18 @@ function keptTaps({ plan, state, on, take }: Scope, key: number, binding: Planne
   const byQuiet =
     latestIsClose(state) && isWithin(Math.max(before, state.sinceDownMs), binding.quietBeforeMs);
   const byAgain = wasJustTapped(state, key) && isWithin(before, binding.againWithinMs);
-  if (!byQuiet && !byAgain && !binding.sameHandTaps) return;
   const marksTapped = plan.remembers[key] === true;
   const gathering = gatheringOf(plan, state, on, settled.inside, [key], before);
   const atOnce = { keptTap: true, marksTapped, gathering };
-  const byNext = { ...atOnce, settles: 'by-next', open: binding, openAsTap: true } as const;
-  take(pressOf([key], 'tap', act, true, before, byQuiet || byAgain ? atOnce : byNext));
+  if (byQuiet || byAgain) {
+    take(pressOf([key], 'tap', act, true, before, atOnce));
+    return;
+  }
+  const open = { ...atOnce, settles: 'by-next', open: binding } as const;
+  if (binding.sameHandTaps) take(pressOf([key], 'tap', act, true, before, { ...open, openAsTap: 'by-next' }));
+  if (act.kind === 'modifiers' || (act.kind === 'layer' && act.mode === 'while-held')) {
+    take(pressOf([key], 'tap', act, true, before, { ...open, openAsTap: 'by-release' }));
+  }
 }
 
 /** Whether the latest press was just now: a chord counts from its first key, which a spread leaves far behind. */
@@ -227,7 +233,7 @@ function latestIsClose(state: State): boolean {
 
 /** Whether the latest move was a tap of this key: what comes next comes soon enough after it. */
 function wasJustTapped({ move, tapped }: State, key: number): boolean {
-  if (move?.kind !== 'press' || move.kept || move.settles !== 'at-once') return false;
+  if (move?.kind !== 'press' || move.kept || move.chord !== null || move.settles !== 'at-once') return false;
   return move.keys[0] === key && tapped.includes(key);
 }
 

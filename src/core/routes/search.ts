@@ -92,6 +92,8 @@ class Search {
     this.#useful[0] = 1;
     const sets = new Set<number>();
     for (const need of this.#outstanding) for (const set of this.#goals.setsOf.get(need) ?? []) sets.add(set);
+    // A modifier by itself may be a latch or lock that is turned on and off again.
+    for (const [set, need] of this.#goals.bare) if (this.#outstanding.has(need)) sets.add(set);
     for (const set of sets) {
       for (let part = set; part > 0; part = (part - 1) & set) this.#useful[part] = 1;
     }

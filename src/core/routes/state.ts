@@ -29,6 +29,8 @@ export type Move =
       /** `by-time`: it stays down until it is a hold; `by-next`: the next press settles it, or waits until time has. */
       readonly settles: 'at-once' | 'by-time' | 'by-next';
       readonly holdAfterMs: number;
+      /** Keys that are let go right after the press: it is their release that settles them as taps (S3). */
+      readonly lets: readonly number[];
       /** ms for which the key can stay open. */
       readonly openMs: number;
       /** ms that the last key of a chord must come after the first by more than; null where together will do. */
@@ -37,6 +39,9 @@ export type Move =
       readonly keptTap: boolean;
     }
   | { readonly kind: 'release'; readonly keys: readonly number[] };
+
+/** How an open key is to become a tap that has its effect on the next press: by that press (S4), or by its own release after it (S3). */
+export type OpenAsTap = 'by-next' | 'by-release' | null;
 
 /** A key or chord that is down and does something as long as it is. */
 export interface Held {
@@ -66,7 +71,7 @@ export interface State {
   /** The binding of the last held key while nothing has settled it; what it becomes stands in `held` already. */
   readonly open: PlannedBinding | null;
   /** The open key is to become a tap that stays down: the next press must be one that settles it so. */
-  readonly openAsTap: boolean;
+  readonly openAsTap: OpenAsTap;
   /** Something was released since the open key went down. */
   readonly releasedSinceOpen: boolean;
   /** Chords that the last held keys may still grow into. */
@@ -94,7 +99,7 @@ export const REST: State = {
   fresh: 0,
   node: 0,
   open: null,
-  openAsTap: false,
+  openAsTap: null,
   releasedSinceOpen: false,
   gathering: [],
   tapped: [],

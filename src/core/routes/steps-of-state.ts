@@ -7,10 +7,14 @@ export function afterPress(plan: Plan, state: State, press: Press, node: number 
   const settled = spent(plan, state, press);
   const next =
     node === null ? afterAct(settled, press.act, press.keys, press.kept) : afterStrokes(settled, node);
-  if (next !== null) return next;
+  // A modifier let go before a stroke would be a bare tap.
+  if (next !== null) return (next.fresh & ~modifiersOn(next)) === 0 ? next : null;
   // A tap that does nothing can still make the next press of its key a tap that stays down.
   const teaches =
-    press.marksTapped && press.act.kind === 'layer' && !state.tapped.includes(press.keys[0] ?? -1);
+    !press.kept &&
+    press.marksTapped &&
+    press.act.kind === 'layer' &&
+    !state.tapped.includes(press.keys[0] ?? -1);
   return teaches && press.act.kind === 'layer' && press.act.mode === 'while-held' ? settled : null;
 }
 
@@ -25,10 +29,11 @@ export function spent(plan: Plan, state: State, press: Press): State {
   const { keys, chord, side, kept, before, quiet, afterRelease, settles, holdAfterMs, spread, keptTap } =
     press;
   const openMs = press.open?.holdAfterMs ?? 0;
-  const timing = { before, quiet, afterRelease, settles, holdAfterMs, openMs, spread };
+  const lets = state.openAsTap === 'by-release' ? (state.held.at(-1)?.keys ?? []) : [];
+  const timing = { before, quiet, afterRelease, settles, holdAfterMs, openMs, spread, lets };
   const move: Move = { kind: 'press', keys, chord, side, kept, keptTap, ...timing };
   return {
-    held: state.held,
+    held: lets.length === 0 ? state.held : state.held.slice(0, -1),
     latchedLayers: state.latchedLayers,
     latchedModifiers: state.latchedModifiers,
     lockedLayers: state.lockedLayers,
@@ -69,6 +74,7 @@ function isClumsy(plan: Plan, state: State, keys: readonly number[]): boolean {
  * let go before a stroke would be a bare tap, and the open key would become a tap.
  */
 export function eachRelease(state: State, take: (state: State) => void): void {
+  if (state.openAsTap !== null) return;
   const stays = state.latchedLayers | state.lockedLayers | modifiersOn(state);
   if (state.held.length < 2 && stays === 0) return;
   state.held.forEach((held, at) => {
