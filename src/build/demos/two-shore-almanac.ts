@@ -28,7 +28,7 @@ const SIGNS = `
 
 const NOTES = `Two people on two shores of one water write an almanac in Polish and English; this is the board of the one who sets it.
 
-The computer reads the keys as XKB's pl, so the right outer thumb key (its AltGr) with a letter gives the Polish one, and é is two strokes. Modifiers are keys of their own or the hold of Escape and Enter, never of a letter. Three keys of the left home row latch Shift for the next letter; three of the right write the Polish word for high tide.
+The computer reads the keys as XKB's pl, so the right outer thumb key (its AltGr) with a letter gives the Polish one. Modifiers are keys of their own or the hold of Escape and Enter, never of a letter. Three keys of the left home row latch Shift for the next letter; three of the right write the Polish word for high tide.
 
 Findings left in it:
 - need-clumsy [RT2 RT3]: € is AltGr and 5, and one thumb holds both Signs and AltGr.`;
@@ -44,7 +44,7 @@ export const twoShoreAlmanac: Keymap = {
   hosts: [{ system: 'linux', layout: 'pl', variant: '' }],
   needs: {
     lists: ['ascii', 'editing', 'shortcuts', 'cldr:pl:letters', 'cldr:en:letters'],
-    own: ['„', '”', '–', '—', '…', '€', 'é'],
+    own: ['„', '”', '–', '—', '…', '€'],
     waived: [],
   },
   layers: [
