@@ -69,7 +69,11 @@ export function actOf(action: Action, host: HostLayout, layerNumbers: ReadonlyMa
 function keyAct(code: Code, around: readonly Code[]): Act {
   const set = modifierSet(around);
   if (!isModifier(code)) return { kind: 'type', signs: [signOf(code, set)] };
-  return { kind: 'modifiers', set: set | modifierBit(code), bare: set === 0 ? code : null };
+  return {
+    kind: 'modifiers',
+    set: set | modifierBit(code),
+    bare: (set & ~modifierBit(code)) === 0 ? code : null,
+  };
 }
 
 function strokeSign(stroke: Stroke): Sign {

@@ -163,8 +163,13 @@ export function afterAct(state: State, act: Act, keys: readonly number[], kept: 
 function withHeld(state: State, held: Held): State | null {
   const already = modifiersOn(state);
   const isNew = (held.layers & ~turnedOn(state)) !== 0 || (held.modifiers & ~bothSides(already)) !== 0;
-  if (!isNew) return null;
+  if (!isNew && !frees(state, held)) return null;
   return { ...state, held: [...state.held, held], fresh: state.fresh | (held.modifiers & ~already) };
+}
+
+/** Whether holding a layer once more lets the key that holds it now go, and do something else on that layer. */
+function frees(state: State, held: Held): boolean {
+  return held.layers !== 0 && state.held.filter((other) => other.layers === held.layers).length === 1;
 }
 
 /** A set with the other side's key of each of its modifiers: a second Shift is no use to anybody. */
