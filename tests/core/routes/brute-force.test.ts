@@ -125,6 +125,6 @@ test('what every stream of three presses can type is found, and nothing they typ
         }
       },
     ),
-    { numRuns: 60 },
+    { numRuns: 60, seed: 36 },
   );
 }, 120_000);

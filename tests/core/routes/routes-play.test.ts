@@ -55,7 +55,7 @@ describe('every route, played by the engine, produces exactly its need', () => {
             expect(route.events.filter(({ type }) => type === 'down').length).toBe(route.cost.presses);
           }
         }),
-        { numRuns: 300 },
+        { numRuns: 300, seed: 36 },
       );
     },
     60_000,
