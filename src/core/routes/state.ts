@@ -1,4 +1,3 @@
-import type { Code } from '../keymap/codes.ts';
 import type { Side } from '../keymap/types.ts';
 import type { Act, ModifierSet } from './act.ts';
 import type { LayerSet, PlannedBinding, PlannedChord } from './plan.ts';
@@ -219,9 +218,4 @@ export function afterStrokes(state: State, node: number): State {
     ? state.held.map((each) => ({ ...each, latch: false }))
     : state.held;
   return { ...state, held, latchedLayers: 0, latchedModifiers: 0, fresh: 0, node };
-}
-
-/** The code of a modifier that a tap of this action would be, by itself. */
-export function bareOf(act: Act): Code | null {
-  return act.kind === 'modifiers' ? act.bare : null;
 }
