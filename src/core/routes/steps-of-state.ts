@@ -69,6 +69,11 @@ function isClumsy(plan: Plan, state: State, keys: readonly number[]): boolean {
   });
 }
 
+/** Whether modifiers have been on through a stroke of a sequence that goes on: the next stroke may have to do without. */
+function hasServed(state: State, modifiers: number): boolean {
+  return state.node !== 0 && (state.fresh & modifiers) === 0;
+}
+
 /**
  * The states that letting go of a held layer leads to. It is worth it only where something else stays on; a modifier
  * let go before a stroke would be a bare tap, and the open key would become a tap.
@@ -78,7 +83,7 @@ export function eachRelease(state: State, take: (state: State) => void): void {
   const stays = state.latchedLayers | state.lockedLayers | modifiersOn(state);
   if (state.held.length < 2 && stays === 0) return;
   state.held.forEach((held, at) => {
-    if (held.modifiers !== 0 || held.latch || held.layers === 0) return;
+    if (held.latch || (held.modifiers !== 0 && !hasServed(state, held.modifiers))) return;
     if (state.open !== null && at === state.held.length - 1) return;
     take({
       ...state,

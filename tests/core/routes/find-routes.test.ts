@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parametricBoard } from '../../../src/core/board/parametric.ts';
 import { READY_BOARDS } from '../../../src/core/board/ready-boards.ts';
+import { hostFromTable } from '../../../src/core/host/host-from-table.ts';
+import { readHostTable } from '../../../src/core/host/host-table.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import { parseNeed } from '../../../src/core/keymap/need.ts';
 import type { Action, Binding, Chord, Keymap, Layer } from '../../../src/core/keymap/types.ts';
@@ -253,6 +256,23 @@ describe('how a need is typed: steps | strokes, presses, holds, ms of waiting', 
       true,
       false,
       true,
+    ]);
+  });
+
+  test('two strokes: the modifier of the dead key is let go before the letter', () => {
+    const table = readHostTable(JSON.parse(readFileSync('public/hosts/us-mac.json', 'utf8')));
+    if (!table.ok) throw new Error(table.problem);
+    const keymap = design({
+      base: { L22: { hold: { do: 'key', code: 'AltRight' } }, R12: { tap: { do: 'key', code: 'KeyU' } } },
+    });
+    const need = { kind: 'char', char: '\u00fc' } as const;
+    const route = findRoutes(keymap, hostFromTable(table.value), [need])[0]?.route;
+    expect(route?.cost).toEqual({ strokes: 2, presses: 3, holds: 1, waitMs: 0 });
+    expect(route?.steps.map(({ move, keys }) => `${move} ${keys.join('+')}`)).toEqual([
+      'hold L22',
+      'press R12',
+      'release L22',
+      'press R12',
     ]);
   });
 });
