@@ -30,9 +30,9 @@ export function gatherChosen(files: Iterable<File>, most = MOST_FILES): Gathered
 
 /**
  * The files of what was dropped, folders walked through in the order in which the system lists them. What cannot be read is
- * passed over. Entries must be taken from the drop while its event is being handled; see `entriesOf`.
+ * passed over.
  */
-export async function gatherDropped(
+export async function gatherEntries(
   entries: readonly FileSystemEntry[],
   most = MOST_FILES,
 ): Promise<GatheredFiles> {
@@ -52,9 +52,13 @@ export async function gatherDropped(
   return { files, moreThanLimit: false };
 }
 
-/** The entries of a drop, to be taken at once: they are gone when its event is over. */
-export function entriesOf(items: Iterable<DataTransferItem>): readonly FileSystemEntry[] {
-  return [...items].map((item) => item.webkitGetAsEntry()).filter((entry) => entry !== null);
+/**
+ * The files of a drop, where it has no entries those that it names. To be called while the drop's event is being handled:
+ * its entries are gone afterwards.
+ */
+export function gatherDrop({ items, files }: DataTransfer): Promise<GatheredFiles> {
+  const entries = [...items].map((item) => item.webkitGetAsEntry()).filter((entry) => entry !== null);
+  return entries.length > 0 ? gatherEntries(entries) : Promise.resolve(gatherChosen(files));
 }
 
 function isFileEntry(entry: FileSystemEntry): entry is FileSystemFileEntry {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { gatherChosen, gatherDropped } from '../../../src/store/own-text/gather-files.ts';
+import { gatherChosen, gatherEntries } from '../../../src/store/own-text/gather-files.ts';
 
 type Tree = { readonly [name: string]: Tree | string };
 
@@ -34,15 +34,15 @@ const names = (files: readonly File[]) => files.map(({ name }) => name);
 
 describe('what was dropped', () => {
   test('folders are walked in order, hidden ones and what was fetched are not', async () => {
-    const { files, moreThanLimit } = await gatherDropped([entry('src', tree), entry('z.txt', 'z')]);
+    const { files, moreThanLimit } = await gatherEntries([entry('src', tree), entry('z.txt', 'z')]);
     expect(names(files)).toEqual(['a.ts', 'b.ts', 'c.ts', 'd.ts', 'e.ts', 'z.txt']);
     expect(moreThanLimit).toBe(false);
   });
 
   test('it ends at the limit and says so', async () => {
-    const { files, moreThanLimit } = await gatherDropped([entry('src', tree)], 2);
+    const { files, moreThanLimit } = await gatherEntries([entry('src', tree)], 2);
     expect([names(files), moreThanLimit]).toEqual([['a.ts', 'b.ts'], true]);
-    expect((await gatherDropped([entry('src', tree)], 5)).moreThanLimit).toBe(false);
+    expect((await gatherEntries([entry('src', tree)], 5)).moreThanLimit).toBe(false);
   });
 });
 

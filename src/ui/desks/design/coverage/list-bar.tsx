@@ -16,7 +16,7 @@ export function ListBar({ list, countedIn }: { readonly list: ListCoverage; read
   const more = list.missingNeeds.length - missing.length;
   return (
     <li className={styles.list} data-list={list.name}>
-      <h4>{list.title}</h4>
+      <h2>{list.title}</h2>
       <p className={styles.standing}>{standingWords(list, countedIn)}</p>
       {list.total > 0 && (
         <div className={styles.bar} role="img" aria-label={`${list.title}: ${barWords(list)}`}>

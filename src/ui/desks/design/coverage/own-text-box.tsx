@@ -1,10 +1,5 @@
 import { type DragEvent, type ReactNode, useRef, useState } from 'react';
-import {
-  entriesOf,
-  type GatheredFiles,
-  gatherChosen,
-  gatherDropped,
-} from '../../../../store/own-text/gather-files.ts';
+import { type GatheredFiles, gatherChosen, gatherDrop } from '../../../../store/own-text/gather-files.ts';
 import type { OwnText } from '../../../../store/own-text/kept-text.ts';
 import { useOwnText } from '../../../../store/own-text/own-text.ts';
 import { Button } from '../../../widgets/button.tsx';
@@ -87,7 +82,7 @@ function DropZone({ onFiles, children }: { readonly onFiles: OnFiles; readonly c
       onDragLeave={() => setOver(false)}
       onDrop={(event) => {
         mine(event, false);
-        onFiles(gatherDropped(entriesOf(event.dataTransfer.items)));
+        onFiles(gatherDrop(event.dataTransfer));
       }}
     >
       {children}
