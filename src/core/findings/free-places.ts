@@ -26,7 +26,7 @@ export function freePlaces(facts: Facts): readonly Place[] {
 }
 
 function isHeldFromBase(entry: EntryPoint): boolean {
-  return entry.mode === 'while-held' && entry.layer === 0;
+  return entry.mode === 'while-held' && entry.layer === 0 && entry.steady;
 }
 
 /**

@@ -14,12 +14,17 @@ export interface EntryPoint {
   /** The layer it turns on. */
   readonly target: number;
   readonly mode: 'while-held' | 'latch' | 'lock';
+  /** False for the tap of a hold/tap key: it is on only for what comes before the key is up, or by way of other rules. */
+  readonly steady: boolean;
 }
 
 /** Every place and chord that turns a layer on, places first, in document order; layers that do not exist are left out. */
 export function entryPoints(grid: LayerGrid, chords: readonly ResolvedChord[]): readonly EntryPoint[] {
   const found: EntryPoint[] = [];
-  const add = (action: Action | undefined, at: Pick<EntryPoint, 'keys' | 'layer' | 'chord'>): void => {
+  const add = (
+    action: Action | undefined,
+    at: Pick<EntryPoint, 'keys' | 'layer' | 'chord' | 'steady'>,
+  ): void => {
     if (action?.do !== 'layer') return;
     const target = grid.layerNumber.get(action.layer);
     if (target !== undefined && target > 0)
@@ -31,11 +36,12 @@ export function entryPoints(grid: LayerGrid, chords: readonly ResolvedChord[]): 
       if (key === undefined) continue;
       for (const side of ['tap', 'hold'] as const) {
         if (isFleeting(grid, binding, side)) continue;
-        add(binding[side], { keys: [key], layer: number, chord: null });
+        const steady = side === 'hold' || binding.hold === undefined;
+        add(binding[side], { keys: [key], layer: number, chord: null, steady });
       }
     }
   });
-  for (const chord of chords) add(chord.chord.action, { keys: chord.keys, layer: -1, chord });
+  for (const chord of chords) add(chord.chord.action, { keys: chord.keys, layer: -1, chord, steady: true });
   return found;
 }
 

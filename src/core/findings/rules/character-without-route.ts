@@ -29,7 +29,7 @@ function onPlaces(facts: Facts): readonly Finding[] {
       return found(facts, chars, `${where}${side === 'hold' ? ', held,' : ''}`, {
         keys: [key.id],
         layers: [layer.id],
-        mends: mendsOf(facts, action, chars, where, edit),
+        mends: mendsOf(facts, [key.id], action, where, edit),
         side,
       });
     });
@@ -44,7 +44,7 @@ function onChords(facts: Facts): readonly Finding[] {
     const words = `the chord “${name}”`;
     return found(facts, chars, words, {
       chords: [chord.id],
-      mends: mendsOf(facts, chord.action, chars, words, edit),
+      mends: mendsOf(facts, chord.keys, chord.action, words, edit),
       side: 'tap',
     });
   });
@@ -81,15 +81,16 @@ function hostInWords(keymap: Keymap, layout: string): string {
 
 /**
  * Leaves the characters out of a text; a binding that would give nothing becomes blank, so that no other shows through.
- * Not where that does harm: a mute key still uses a layer's latch up (rule L2), and may be the only way out.
+ * Not where that does harm: a mute key still uses a layer's latch up (rule L2), and a route may be built on that.
  */
 function mendsOf(
   facts: Facts,
+  keys: readonly string[],
   action: Action,
-  chars: readonly string[],
   where: string,
   edit: (to: Action) => Edit,
 ): readonly Mend[] {
+  const chars = untypable(facts.host, action);
   const words = listed(chars.map((char) => `“${char}”`));
   const text =
     action.do === 'text'
@@ -98,6 +99,11 @@ function mendsOf(
           .join('')
       : '';
   if (text !== '') return [{ title: `Leave ${words} out of the text`, edits: [edit({ do: 'text', text })] }];
+  if (isPressedOnSomeRoute(facts, keys)) return [];
   const blank = firstHarmless(facts, [{ title: `Make ${where} blank`, edits: [edit({ do: 'nothing' })] }]);
   return blank === null ? [] : [blank];
+}
+
+function isPressedOnSomeRoute({ needs }: Facts, keys: readonly string[]): boolean {
+  return needs.some(({ route }) => route?.steps.some((step) => step.keys.some((key) => keys.includes(key))));
 }

@@ -1,8 +1,10 @@
 import { keyName } from '../../board/key-name.ts';
-import { type EffectiveTiming, timingOf } from '../../keymap/timing.ts';
-import type { Action } from '../../keymap/types.ts';
+import { isModifier } from '../../keymap/codes.ts';
+import { bindingOn } from '../../keymap/lookup.ts';
+import { timingOf } from '../../keymap/timing.ts';
+import type { Place } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
-import type { Finding } from '../find.ts';
+import type { Finding, Mend } from '../find.ts';
 import { isLetter } from '../letters.ts';
 import type { BoundPlace } from '../places.ts';
 import { finding, type Rule } from '../rule.ts';
@@ -31,29 +33,55 @@ export const letterHoldUnprotected: Rule = {
   id,
   title: 'Letter with a hold and no protection',
   why: 'In quick typing a letter that stays down a little long becomes its hold.',
-  check: (facts) =>
-    facts.places.flatMap((place) => {
-      const { tap, hold } = place.binding;
-      if (tap === undefined || hold === undefined || hold.do === 'nothing') return [];
-      const timing = timingOf(facts.keymap, place.binding);
-      if (timing.quietBeforeMs > 0 || timing.sameHandTaps) return [];
-      return place.reached && isLetter(facts.host, tap) ? [found(facts, place, tap, hold, timing)] : [];
-    }),
+  check(facts) {
+    const open = facts.places.filter((place) => place.reached && isOpenLetter(facts, place));
+    if (open.length === 0) return [];
+    const late = heldLate(facts);
+    return open.map((place) => found(facts, place, !late.has(place.key.id)));
+  },
 };
 
-function found(
-  { keymap, host }: Facts,
-  place: BoundPlace,
-  tap: Action,
-  hold: Action,
-  timing: EffectiveTiming,
-): Finding {
+function isOpenLetter({ keymap, host }: Facts, { binding }: BoundPlace): boolean {
+  const { tap, hold } = binding;
+  if (tap === undefined || hold === undefined || hold.do === 'nothing' || !isLetter(host, tap)) return false;
+  const { quietBeforeMs, sameHandTaps } = timingOf(keymap, binding);
+  return quietBeforeMs === 0 && !sameHandTaps;
+}
+
+/**
+ * Keys whose hold comes too late for quiet before on some route: it would have to wait, and another route might do then.
+ * A modifier of the base layer that comes while all earlier keys are still down does not count: it can as well go first.
+ */
+function heldLate({ keymap, needs }: Facts): ReadonlySet<string> {
+  const base = keymap.layers[0];
+  const canGoFirst = (key: string): boolean => {
+    const hold = base === undefined ? undefined : bindingOn(base, key)?.hold;
+    return hold?.do === 'key' && isModifier(hold.code);
+  };
+  const late = new Set<string>();
+  for (const { route } of needs) {
+    if (route === null || route.cost.presses < 2) continue;
+    const held = new Set(
+      route.steps.flatMap((step) => (step.move !== 'release' && step.side === 'hold' ? step.keys : [])),
+    );
+    let wasUp = false;
+    route.events.forEach(({ key, type }, at) => {
+      if (type === 'up') wasUp = true;
+      else if (at > 0 && held.has(key) && (wasUp || !canGoFirst(key))) late.add(key);
+    });
+  }
+  return late;
+}
+
+function found({ keymap, host }: Facts, place: BoundPlace, mayWait: boolean): Finding {
+  const timing = timingOf(keymap, place.binding);
   const insideAPress = timing.holdBy === 'press-inside';
   const percent = insideAPress ? ROLLOVER_PERCENT : percentLasting(timing.holdAfterMs);
   const perThousand = Math.round(percent * 10);
   const name = keyName(keymap.board, place.key.id);
   const at = { layer: place.layer.id, key: place.key.id };
-  const becomes = `${actionInWords(keymap, host, tap)} on ${name} becomes ${actionInWords(keymap, host, hold)}`;
+  const [tap = '', hold = ''] = place.sides.map(({ action }) => actionInWords(keymap, host, action));
+  const becomes = `${tap} on ${name} becomes ${hold}`;
   const often = `about ${perThousand} times per 1,000`;
   return finding({
     rule: id,
@@ -67,13 +95,15 @@ function found(
     keys: [at.key],
     layers: [at.layer],
     data: { key: name, holdAfterMs: timing.holdAfterMs, perThousand },
-    mends: [
-      {
-        title: `Ask for ${QUIET_MS} ms of quiet before`,
-        edits: [{ edit: 'set-binding-timing', place: at, timing: { quietBeforeMs: QUIET_MS } }],
-      },
-    ],
+    mends: mayWait ? [quietMend(at)] : [],
   });
+}
+
+function quietMend(place: Place): Mend {
+  return {
+    title: `Ask for ${QUIET_MS} ms of quiet before`,
+    edits: [{ edit: 'set-binding-timing', place, timing: { quietBeforeMs: QUIET_MS } }],
+  };
 }
 
 /** Straight lines between the figures; outside them the nearest one. */

@@ -52,4 +52,17 @@ describe('letter-hold-unprotected', () => {
       { edit: 'set-binding-timing', place: { layer: 'base', key: 'L1' }, timing: { quietBeforeMs: 150 } },
     ]);
   });
+
+  it('offers nothing where a need is typed by holding that letter after another press: it would have to wait', () => {
+    const sketch = {
+      layers: { base: '@up b⇩ShiftLeft c d e f g h i j', up: '· · 1 · · · · · · ·' },
+      needs: ['!'],
+    };
+    expect(says(letterHoldUnprotected, sketch).map(({ mends }) => mends.length)).toEqual([1]);
+    const late = {
+      ...sketch,
+      layers: { base: '@up b c d e f g h i j', up: '· b⇩@far · · · · · · · ·', far: '· · ! · · · · · · ·' },
+    };
+    expect(says(letterHoldUnprotected, late).map(({ mends }) => mends.length)).toEqual([0]);
+  });
 });
