@@ -4,10 +4,10 @@ import {
   canPress,
   type LayerMoves,
   type LayerState,
-  pressed,
   released,
   stateKey,
   stateOf,
+  statesByPress,
   staysOn,
   typed,
 } from './layer-state.ts';
@@ -52,7 +52,7 @@ function statesAfter(moves: LayerMoves, visit: Visit, company: LayerSet): readon
   const { state } = visit;
   const presses = moves.entries
     .filter((entry) => canPress(moves, state, entry) && isWorthTrying(moves, visit, entry, company))
-    .map((entry) => pressed(moves.grid, state, entry));
+    .flatMap((entry) => statesByPress(moves, state, entry));
   const releases = state.held.map((entry) => released(moves.grid, state, entry));
   const after = typed(moves, state);
   return [...presses, ...releases, ...(after === null ? [] : [after])];

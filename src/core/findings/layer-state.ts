@@ -61,12 +61,36 @@ export function canPress({ grid, chords }: LayerMoves, state: LayerState, entry:
  * The state after an entry point is pressed. A latch or lock key comes up again at once (the layer stays on without
  * it); a second press of it turns the layer off (rules A5 and L1).
  */
-export function pressed(grid: LayerGrid, state: LayerState, entry: EntryPoint): LayerState {
+function pressed(grid: LayerGrid, state: LayerState, entry: EntryPoint): LayerState {
   const bit = 1 << entry.target;
   if (entry.mode === 'lock') return stateOf(grid, state.held, state.latched, state.locked ^ bit);
   if (entry.mode === 'latch') return stateOf(grid, state.held, state.latched ^ bit, state.locked);
-  const held = [...state.held, entry].sort((one, other) => one.id - other.id);
-  return stateOf(grid, held, state.latched, state.locked);
+  return stateOf(grid, withEntry(state.held, entry), state.latched, state.locked);
+}
+
+/**
+ * The state in which a latch's key is still down and the latch was used meanwhile: it goes off with its key (rule L3),
+ * and other latches are used up. Null for what is no latch, and where nothing can be typed.
+ */
+function pressedAndUsed(moves: LayerMoves, state: LayerState, entry: EntryPoint): LayerState | null {
+  if (entry.mode !== 'latch' || has(state.latched, entry.target)) return null;
+  const held = withEntry(state.held, entry);
+  const down = stateOf(moves.grid, held, state.latched, state.locked);
+  return canType(moves, down) ? stateOf(moves.grid, held, 0, state.locked) : null;
+}
+
+function withEntry(held: readonly EntryPoint[], entry: EntryPoint): readonly EntryPoint[] {
+  return [...held, entry].sort((one, other) => one.id - other.id);
+}
+
+/** Every state that pressing an entry point can lead to; it must be one that can be pressed. */
+export function statesByPress(
+  moves: LayerMoves,
+  state: LayerState,
+  entry: EntryPoint,
+): readonly LayerState[] {
+  const used = pressedAndUsed(moves, state, entry);
+  return [pressed(moves.grid, state, entry), ...(used === null ? [] : [used])];
 }
 
 /** The state after an entry point that is down comes up. */

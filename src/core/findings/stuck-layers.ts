@@ -3,9 +3,9 @@ import {
   canPress,
   type LayerMoves,
   type LayerState,
-  pressed,
   released,
   stateKey,
+  statesByPress,
   staysOn,
   typed,
 } from './layer-state.ts';
@@ -46,7 +46,7 @@ function canTurnOff(moves: LayerMoves, from: LayerState, layer: number): boolean
 function nextStates(moves: LayerMoves, state: LayerState): readonly LayerState[] {
   const presses = moves.entries
     .filter((entry) => canPress(moves, state, entry))
-    .map((entry) => pressed(moves.grid, state, entry));
+    .flatMap((entry) => statesByPress(moves, state, entry));
   const releases = state.held.map((entry) => released(moves.grid, state, entry));
   const after = typed(moves, state);
   return [...presses, ...releases, ...(after === null ? [] : [after])];

@@ -61,6 +61,18 @@ describe('key-unreachable', () => {
         layers: { base: '@up b c d e f g h i j', up: '· x @far · · · · · · ·', far: '· y · · · · · · · ·' },
       },
     ],
+    [
+      'its layer is latched from one that is latched too, whose key goes up last',
+      {
+        layers: {
+          base: 'a b c d e f g h i @one:latch',
+          one: '· · · · · · · · · ·',
+          two: 'x · · · · · · · · z',
+          three: 'y @two:latch · · · · · · · ·',
+        },
+        onWhile: { three: ['base', 'one'] },
+      },
+    ],
     ['the layer is empty', { layers: { base: 'a b c d e f g h i j', up: empty } }],
   ])('keeps quiet when %s', (_, sketch) => {
     expect(says(keyUnreachable, sketch)).toEqual([]);
