@@ -62,7 +62,7 @@ propertyTest.prop(
     fc.constantFrom(...'azyq@{;ß€łüéñ'),
     fc.constantFrom(...'azyq@{;ß€łüéñ'),
   ],
-  { numRuns: 300 },
+  { numRuns: 300, seed: 36 },
 )('a need is reached there exactly where the real presses type it there', (from, to, bound, wanted) => {
   const keymap = tapping(char(bound));
   const tap = [
