@@ -1,6 +1,7 @@
 /** `npm run bench`: how fast the core is on this machine. Prints and never fails: a slow machine is no fault. */
 import { cpus } from 'node:os';
 import type { BenchRow } from './bench/bench-row.ts';
+import { benchCoverage } from './bench/coverage-bench.ts';
 import { benchDesign } from './bench/design-bench.ts';
 import { benchEngine } from './bench/engine-bench.ts';
 import { benchFindings } from './bench/findings-bench.ts';
@@ -9,6 +10,7 @@ const SUITES: readonly (readonly [string, () => BenchRow[]])[] = [
   ['Engine', benchEngine],
   ['Findings', benchFindings],
   ['Findings and routes', benchDesign],
+  ['Coverage', benchCoverage],
 ];
 
 function cells({ name, median, unit, ratio, versus, note }: BenchRow): string[] {

@@ -8,13 +8,13 @@ export interface CostlyNeed {
   readonly route: Route;
   /** How often it is typed; 1 where nothing is weighted. */
   readonly count: number;
-  /** Presses in all: those of the route, as often as it is typed. */
-  readonly presses: number;
+  /** Presses beyond one each: what it costs more than a key of its own would, as often as it is typed. */
+  readonly extraPresses: number;
 }
 
 /**
- * The needs that cost most, dearest first, each once. With `countOf` those count that make the most presses in all, and
- * what is never typed is left out; without it those whose one route costs most, field by field. Of equal ones the first given.
+ * The needs that cost most, dearest first, each once. With `countOf` those that make the most presses beyond one each, and
+ * what makes none is left out; without it those whose one route costs most, field by field. Of equal ones the first given.
  */
 export function costliest(
   needs: readonly NeedRoute[],
@@ -25,10 +25,11 @@ export function costliest(
   for (const { need, route } of needs) {
     const count = countOf?.(need) ?? 1;
     const text = needText(need);
-    if (route === null || count === 0 || found.has(text)) continue;
-    found.set(text, { need, route, count, presses: count * route.cost.presses });
+    if (route === null || found.has(text)) continue;
+    const extraPresses = count * (route.cost.presses - 1);
+    if (countOf === undefined || extraPresses > 0) found.set(text, { need, route, count, extraPresses });
   }
-  const byPresses = (one: CostlyNeed, other: CostlyNeed) => other.presses - one.presses;
+  const byPresses = (one: CostlyNeed, other: CostlyNeed) => other.extraPresses - one.extraPresses;
   const byCost = (one: CostlyNeed, other: CostlyNeed) => compareCost(other.route.cost, one.route.cost);
   return [...found.values()].sort(countOf === undefined ? byCost : byPresses).slice(0, most);
 }

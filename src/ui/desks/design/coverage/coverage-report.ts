@@ -21,7 +21,7 @@ export interface CoverageReport {
   /** The same lists in characters of the own text; none without one. */
   readonly weighted: readonly ListCoverage[] | null;
   readonly load: TextLoad | null;
-  /** The needs that cost most: weighted by the own text where there is one. */
+  /** The needs that cost most: in the own text where there is one. */
   readonly costliest: readonly CostlyNeed[];
   readonly shortcuts: readonly NeedRoute[];
 }

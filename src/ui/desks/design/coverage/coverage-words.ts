@@ -57,9 +57,9 @@ export function percent(share: number): string {
 }
 
 /** What a need costs; with a text, how often it stands there too. */
-export function costlyWords({ route, count, presses }: CostlyNeed, hasText: boolean): string {
+export function costlyWords({ route, count, extraPresses }: CostlyNeed, hasText: boolean): string {
   const once = costWords(route);
-  return hasText ? `${once}; ${plain(count)} times, ${plain(presses)} presses in all` : once;
+  return hasText ? `${once}; ${plain(count)} times: ${plain(extraPresses)} presses beyond one each` : once;
 }
 
 /** The figures of the own text, a line each: what is counted, then the number. */
