@@ -7,6 +7,7 @@ import type { Mend } from './find.ts';
 import { firstHarmless } from './harmless.ts';
 import { bindingAt, has } from './layer-grid.ts';
 import { isLetter } from './letters.ts';
+import { usedWhileOn } from './used-on-layer.ts';
 
 /** A key of the base layer that has room for something held, and on which side. */
 interface HoldPlace {
@@ -29,7 +30,9 @@ export function holdPlace(
   );
   const thumbs = keys.filter(({ key }) => key.finger === 'thumb');
   const others = thumbsOnly ? [] : keys.filter(({ key }) => key.finger !== 'thumb');
-  const free = [...thumbs, ...others].find(({ number }) => !has(facts.grid.bound[number] ?? 0, 0));
+  const unbound = [...thumbs, ...others].filter(({ number }) => !has(facts.grid.bound[number] ?? 0, 0));
+  const used = unbound.length === 0 ? [] : usedWhileOn(facts);
+  const free = unbound.find(({ number }) => !has(used[number] ?? 0, 0));
   if (free !== undefined) return { key: free.key, side: 'tap' };
   const typing = thumbs.find(({ number }) => onlyTypes(facts, number));
   return typing === undefined ? null : { key: typing.key, side: 'hold' };

@@ -2,10 +2,12 @@ import type { Route } from '../routes/types.ts';
 import type { Facts } from './facts.ts';
 import type { LayerSet } from './layer-grid.ts';
 
+const EVERY_LAYER: LayerSet = -1;
+
 /**
- * Per key: the layers that may be on while some route presses it. A layer counts from the first press of anything that
- * turns it on somewhere, so the answer errs on the side of "in use": a place outside it can be bound, and every
- * route still stands.
+ * Per key: the layers that may be on while some route presses it, all where it presses the key for want of a binding
+ * (it then only counts as a press). A layer counts from the first press of anything that turns it on somewhere, so the
+ * answer errs on the side of "in use": a place outside it can be bound, and every route still stands.
  */
 export function usedWhileOn(facts: Facts): readonly LayerSet[] {
   const opens = layersOpenedBy(facts);
@@ -20,7 +22,8 @@ function followRoute(facts: Facts, route: Route, opens: readonly LayerSet[], use
     if (step.move === 'release') continue;
     for (const id of step.keys) {
       const key = facts.grid.keyNumber.get(id) ?? -1;
-      used[key] = (used[key] ?? 0) | on;
+      const isBound = ((facts.grid.bound[key] ?? 0) & (on | 1)) !== 0;
+      used[key] = isBound ? (used[key] ?? 0) | on : EVERY_LAYER;
     }
     for (const id of step.keys) on |= opens[facts.grid.keyNumber.get(id) ?? -1] ?? 0;
     on = withCompany(facts, on);

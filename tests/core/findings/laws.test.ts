@@ -12,7 +12,7 @@ import { faultsOfMend, findingsOf } from './taking-a-mend.ts';
 const NEEDS = ['a', 'Q', '!', ' ', '~', '≥', 'key:Enter', 'key:ShiftLeft', 'shortcut:Control+KeyC'] as const;
 
 /** A few of the random keymaps take long to find routes for; a slow machine stops at what it has, ms. */
-const BRIEF = { interruptAfterTimeLimit: 10_000 };
+const LIMIT = { interruptAfterTimeLimit: 10_000 };
 
 /** Random keymaps that ask for some needs, waive some, and name a list that is not known at times. */
 const designs: fc.Arbitrary<Keymap> = fc
@@ -28,7 +28,7 @@ const designs: fc.Arbitrary<Keymap> = fc
   }));
 
 describe('for random keymaps', { timeout: 60_000 }, () => {
-  test.prop([designs], { numRuns: 300, ...BRIEF })(
+  test.prop([designs], { numRuns: 300, ...LIMIT })(
     'taking any mend removes its finding and brings no worse one',
     (keymap) => {
       const faults = findingsOf(keymap, usHost).flatMap((finding) =>
@@ -38,7 +38,7 @@ describe('for random keymaps', { timeout: 60_000 }, () => {
     },
   );
 
-  test.prop([designs], { numRuns: 300, ...BRIEF })(
+  test.prop([designs], { numRuns: 300, ...LIMIT })(
     'the same design gives the same findings and is left as it was',
     (keymap) => {
       const before = JSON.stringify(keymap);
@@ -48,7 +48,7 @@ describe('for random keymaps', { timeout: 60_000 }, () => {
     },
   );
 
-  test.prop([designs], { numRuns: 300, ...BRIEF })(
+  test.prop([designs], { numRuns: 300, ...LIMIT })(
     'findings are sorted by harm, then by rule, and none has the id of another',
     (keymap) => {
       const findings = findingsOf(keymap, usHost);
@@ -64,7 +64,7 @@ describe('for random keymaps', { timeout: 60_000 }, () => {
     },
   );
 
-  test.prop([designs], { numRuns: 300, ...BRIEF })(
+  test.prop([designs], { numRuns: 300, ...LIMIT })(
     'every finding is about parts that exist and says so in whole sentences',
     (keymap) => {
       const keys = new Set(keymap.board.keys.map(({ id }) => id));

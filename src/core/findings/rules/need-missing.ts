@@ -1,6 +1,8 @@
+import { type Code, isModifier } from '../../keymap/codes.ts';
 import type { Edit } from '../../keymap/edit.ts';
 import { type Need, needText } from '../../keymap/need.ts';
 import type { Place } from '../../keymap/types.ts';
+import type { NeedRoute } from '../../routes/types.ts';
 import { actionForNeed } from '../binding-for-need.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
@@ -19,15 +21,26 @@ export const needMissing: Rule = {
   check(facts) {
     const missing = facts.needs.filter(({ route }) => route === null);
     if (missing.length === 0) return [];
-    const place = placeForAny(facts);
-    return missing.map(({ need }) => found(facts, need, place));
+    const free = freePlaces(facts);
+    const [modifiers, others] = [
+      missing.filter(isModifierAlone),
+      missing.filter((each) => !isModifierAlone(each)),
+    ];
+    const forModifier = modifiers.length > 0 ? placeFor(facts, free, 'ShiftLeft') : undefined;
+    const forTyping = others.length > 0 ? placeFor(facts, free, 'Space') : undefined;
+    return missing.map((each) => found(facts, each.need, isModifierAlone(each) ? forModifier : forTyping));
   },
 };
 
-/** The first empty place where a key that types does no harm; whichever need is bound there, the place is as good. */
-function placeForAny(facts: Facts): Place | undefined {
-  const mends = freePlaces(facts).map((place): Mend => {
-    const edit: Edit = { edit: 'bind', place, side: 'tap', action: { do: 'key', code: 'Space' } };
+/** A modifier does not type, so it does not use up the latch that a key in its place might have to. */
+function isModifierAlone({ need }: NeedRoute): boolean {
+  return need.kind === 'key' && isModifier(need.code);
+}
+
+/** The first of some empty places where a key of that kind does no harm; whichever of its kind is bound there. */
+function placeFor(facts: Facts, free: readonly Place[], code: Code): Place | undefined {
+  const mends = free.map((place): Mend => {
+    const edit: Edit = { edit: 'bind', place, side: 'tap', action: { do: 'key', code } };
     return { title: '', edits: [edit] };
   });
   const edit = firstHarmless(facts, mends)?.edits[0];
