@@ -2,6 +2,7 @@ import { keyName } from '../board/key-name.ts';
 import { boardRows } from '../board/rows.ts';
 import type { HostLayout } from '../host/host-layout.ts';
 import { layerWords } from '../keymap/action-words.ts';
+import { bindingOn } from '../keymap/lookup.ts';
 import { chordsOf } from '../keymap/timing.ts';
 import type { Action, Binding, Chord, KeyId, Keymap, Layer } from '../keymap/types.ts';
 import { actionText } from './action-text.ts';
@@ -43,7 +44,7 @@ export function worksheetRows(keymap: Keymap, host: HostLayout): readonly Worksh
 }
 
 function keyRow(keymap: Keymap, host: HostLayout, layer: Layer, key: KeyId): WorksheetRow {
-  const binding = layer.places[key];
+  const binding = bindingOn(layer, key);
   return {
     part: 'key',
     name: '',

@@ -1,3 +1,4 @@
+import { bindingOn } from '../keymap/lookup.ts';
 import type { Action, Binding, BoardKey, Keymap, Layer, Side } from '../keymap/types.ts';
 import { has, type LayerGrid } from './layer-grid.ts';
 import type { LayerReach } from './layer-reach.ts';
@@ -26,7 +27,7 @@ export function boundPlaces(keymap: Keymap, grid: LayerGrid, reach: LayerReach):
   const places: BoundPlace[] = [];
   keymap.layers.forEach((layer, layerNumber) => {
     keymap.board.keys.forEach((key, keyNumber) => {
-      const binding = has(grid.bound[keyNumber] ?? 0, layerNumber) ? layer.places[key.id] : undefined;
+      const binding = has(grid.bound[keyNumber] ?? 0, layerNumber) ? bindingOn(layer, key.id) : undefined;
       if (binding === undefined) return;
       const reached = has(reach.reached[keyNumber] ?? 0, layerNumber);
       places.push({ key, keyNumber, layer, layerNumber, binding, sides: sidesOf(binding), reached });

@@ -77,6 +77,22 @@ describe('the rows of a worksheet', () => {
     expect(worksheetRows(bare, usHost).map(({ tap }) => tap.words)).toEqual(Array(3).fill('does nothing'));
   });
 
+  test('a key may be called like what every object has', () => {
+    const named = {
+      ...smallDesign,
+      board: {
+        name: 'One key',
+        keys: smallDesign.board.keys.slice(0, 1).map((key) => ({ ...key, id: 'constructor' })),
+      },
+      layers: [{ id: 'base', name: 'Base', places: {} }],
+      chords: [],
+    };
+    expect(worksheetRows(named, usHost)[0]).toMatchObject({
+      keys: 'constructor',
+      tap: { words: 'does nothing' },
+    });
+  });
+
   test('a chord names its keys, its window and its quiet time', () => {
     expect(rows.filter(({ part }) => part === 'chord')).toMatchObject([
       {
