@@ -72,7 +72,8 @@ function oneOf(values: readonly unknown[]): string {
   return words.length === 0 ? last : `${words.join(', ')} or ${last}`;
 }
 
-function valueAt(document: unknown, path: Path): unknown {
+/** What stands at a path of a value; undefined where the path leads nowhere. */
+export function valueAt(document: unknown, path: Path): unknown {
   return path.reduce<unknown>((value, segment) => {
     if (typeof value !== 'object' || value === null) return undefined;
     return Object.getOwnPropertyDescriptor(value, segment)?.value;

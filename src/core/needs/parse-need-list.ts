@@ -2,9 +2,15 @@ import * as z from 'zod/mini';
 import { fail, ok, type Result } from '../base/result.ts';
 import { LIMITS } from '../keymap/limits.ts';
 import { type Need, parseNeed } from '../keymap/need.ts';
+import { foundText, pathText } from '../keymap/problem.ts';
+import { valueAt } from '../keymap/shape-problems.ts';
 import { distinctNeeds, type NeedList } from './need-list.ts';
 
-const jsonList = z.object({ name: z.string(), needs: z.array(z.string()) });
+/** The words are what was expected, for the sentence of a refusal. */
+const jsonList = z.object({
+  name: z.string('a text'),
+  needs: z.array(z.string('a need as a text'), 'a list of needs'),
+});
 
 /**
  * Reads a need list of the typist's own: one need a line (a line of one space is the space, blank lines are skipped),
@@ -35,9 +41,14 @@ function parseJsonList(text: string): Result<NeedList, readonly string[]> {
   }
   const read = jsonList.safeParse(json);
   if (!read.success) {
-    return fail(read.error.issues.map(({ path, message }) => `${path.join('.') || 'the list'}: ${message}`));
+    return fail(
+      read.error.issues.map(({ path, message }) => {
+        const way = path.map((segment) => (typeof segment === 'symbol' ? String(segment) : segment));
+        return `${pathText(way)}: found ${foundText(valueAt(json, way))}, expected ${message}`;
+      }),
+    );
   }
-  const written = read.data.needs.map((need, at) => ({ where: `needs.${at}`, text: need }));
+  const written = read.data.needs.map((need, at) => ({ where: `needs[${at}]`, text: need }));
   return listOf(read.data.name, written);
 }
 

@@ -54,9 +54,10 @@ describe('a list in JSON', () => {
 
   test.each([
     ['{ "needs": ["a"', 'no JSON'],
-    ['{ "name": "x", "needs": "a" }', 'needs:'],
-    ['{ "needs": ["a"] }', 'name:'],
-    ['{ "name": "x", "needs": ["a", "bc"] }', 'needs.1:'],
+    ['{ "name": "x", "needs": "a" }', 'needs: found "a", expected a list of needs'],
+    ['{ "name": "x", "needs": ["a", 7] }', 'needs[1]: found 7, expected a need as a text'],
+    ['{ "needs": ["a"] }', 'name: found nothing, expected a text'],
+    ['{ "name": "x", "needs": ["a", "bc"] }', 'needs[1]: found "bc"'],
   ])('%s is refused with %s', (text, part) => {
     const read = parseNeedList(text, 'mine');
     expect(read.ok ? '' : read.problem.join()).toContain(part);
