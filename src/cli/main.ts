@@ -13,7 +13,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> =
 };
 
 function run([verb, ...rest]: readonly string[]): Outcome {
-  if (verb === '--help' || verb === 'help') return { output: USAGE, problem: '', exitCode: 0 };
+  if (verb === 'help' || [verb, ...rest].some(isHelp)) return { output: USAGE, problem: '', exitCode: 0 };
   const command = verb !== undefined && Object.hasOwn(COMMANDS, verb) ? COMMANDS[verb] : undefined;
   if (command === undefined) {
     return refused(`${verb === undefined ? 'No command.' : `Unknown command ${verb}.`}\n\n${USAGE}`);
@@ -24,6 +24,11 @@ function run([verb, ...rest]: readonly string[]): Outcome {
     if (isWrongArgument(error)) return refused(`${error.message}\n\n${USAGE}`);
     throw error;
   }
+}
+
+/** Asked for anywhere, so that a verb's own `--help` answers too. */
+function isHelp(word: string | undefined): boolean {
+  return word === '--help' || word === '-h';
 }
 
 /** What `parseArgs` throws for an option that it does not know or that lacks its value. */

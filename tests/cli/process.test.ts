@@ -33,6 +33,15 @@ describe('the command line as a process', { timeout: 60_000 }, () => {
     },
   );
 
+  test.each([[['help']], [['--help']], [['-h']], [['check', '--help']]])(
+    '%j: usage on stdout, and exit code 0',
+    (args) => {
+      const { stdout, stderr, status } = handful(...args);
+      expect([stderr, status]).toEqual(['', 0]);
+      expect(stdout).toContain('usage: npm run -s handful -- COMMAND');
+    },
+  );
+
   test('a file name is read from the folder that npm was called in', () => {
     const { status } = spawnSync(process.execPath, ['src/build/handful.mjs', 'route', 'design.json', 'a'], {
       env: { ...process.env, npm_lifecycle_event: 'handful', INIT_CWD: design.replace(/[^/\\]*$/, '') },
