@@ -26,8 +26,8 @@ test('a tab that ends a second after a change has lost nothing', async ({ page, 
   await rename(page, 'Kept through a crash');
   await page.waitForTimeout(1000);
   // Ends the renderer without any of the events that a page gets when it is closed.
-  const session = await context.newCDPSession(page);
-  session.send('Page.crash').catch(() => {});
+  const devtools = await context.newCDPSession(page);
+  devtools.send('Page.crash').catch(() => {});
   await page.waitForEvent('crash');
   const next = await context.newPage();
   await openPage(next);

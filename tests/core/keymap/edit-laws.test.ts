@@ -54,11 +54,11 @@ test('every edit leaves a valid keymap or says why it cannot be made; neither ch
 }, 30_000);
 
 test('edits one after another, each taken back by its snapshot, lead back to the beginning', () => {
-  const session = keymapArbitrary({ maxKeys: 4 }).chain((keymap) =>
+  const editing = keymapArbitrary({ maxKeys: 4 }).chain((keymap) =>
     fc.record({ keymap: fc.constant(keymap), edits: fc.array(editArbitrary(keymap), { maxLength: 12 }) }),
   );
   void fc.assert(
-    fc.property(session, ({ keymap, edits }) => {
+    fc.property(editing, ({ keymap, edits }) => {
       const first = JSON.stringify(keymap);
       const snapshots: Keymap[] = [keymap];
       for (const edit of edits) {

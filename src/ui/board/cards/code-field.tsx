@@ -46,7 +46,7 @@ export function CodeField({
     }
   };
   return (
-    <div className={styles.combo}>
+    <div className={styles.codeField}>
       <TextField
         label={label}
         value={search ?? (value === null ? '' : codeInWords(value, host))}
