@@ -18,6 +18,10 @@ export const half = (page: Page, id: string, side: 'tap' | 'hold') =>
 export const missingFinding = (page: Page, need: string) =>
   page.locator('[data-rule=need-missing]').filter({ hasText: `“${need}”` });
 
+/** What opens the findings that are folded away behind a few like them. */
+export const moreFindings = (page: Page) =>
+  page.locator('summary').filter({ hasText: /^and \d+ more like these$/ });
+
 /** Moves the real pointer from one thing to another with the button down, as a hand would. */
 export async function drag(page: Page, from: Locator, to: Locator) {
   await from.scrollIntoViewIfNeeded();

@@ -1,7 +1,7 @@
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { Button } from '../../../widgets/button.tsx';
-import { litByFinding } from '../route-lit.ts';
+import { layerOfFinding, litByFinding } from '../route-lit.ts';
 import styles from './findings.module.css';
 
 const SIGNS: Readonly<Record<Severity, string>> = { broken: '■', risky: '▲', note: '●' };
@@ -9,6 +9,7 @@ const SIGNS: Readonly<Record<Severity, string>> = { broken: '■', risky: '▲',
 /** One finding: what is wrong in a sentence, where it is, and what would settle it. */
 export function FindingCard({ finding }: { readonly finding: Finding }) {
   const edit = useBench((bench) => bench.edit);
+  const keymap = useBench((bench) => bench.keymap);
   const light = useBench((bench) => bench.light);
   const showLayer = useBench((bench) => bench.showLayer);
   const shown = useBench((bench) => bench.lit?.why === finding.message);
@@ -16,9 +17,9 @@ export function FindingCard({ finding }: { readonly finding: Finding }) {
   const somewhere = keys.length + chords.length + layers.length > 0;
   const show = () => {
     if (shown) return light(null);
-    const layer = layers[0];
-    if (layer !== undefined) showLayer(layer);
-    light(litByFinding(finding));
+    const layer = layerOfFinding(finding, keymap);
+    if (layer !== null) showLayer(layer);
+    light(litByFinding(finding, keymap));
   };
   return (
     <li className={styles.card} data-severity={finding.severity} data-rule={finding.rule}>

@@ -1,6 +1,7 @@
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { useAnalysis } from '../../../../store/analysis.ts';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
+import { type AlikeFindings, alikeFindings } from './alike-findings.ts';
 import { FindingCard } from './finding-card.tsx';
 import styles from './findings.module.css';
 
@@ -49,12 +50,34 @@ function FindingGroup({
       startOpen={severity !== 'note'}
       badge={<span className={styles.number}>{findings.length}</span>}
     >
-      <ul className={styles.list}>
-        {findings.map((finding) => (
-          <FindingCard key={findingKey(finding)} finding={finding} />
-        ))}
-      </ul>
+      {alikeFindings(findings).map((alike) => (
+        <Alike key={alike.rule} alike={alike} />
+      ))}
     </Disclosure>
+  );
+}
+
+/** What one rule has to say, the rest of a long list folded away. */
+function Alike({ alike: { shown, folded } }: { readonly alike: AlikeFindings }) {
+  return (
+    <div className={styles.alike}>
+      <FindingList findings={shown} />
+      {folded.length > 0 && (
+        <Disclosure title={<span className={styles.more}>and {folded.length} more like these</span>}>
+          <FindingList findings={folded} />
+        </Disclosure>
+      )}
+    </div>
+  );
+}
+
+function FindingList({ findings }: { readonly findings: readonly Finding[] }) {
+  return (
+    <ul className={styles.list}>
+      {findings.map((finding) => (
+        <FindingCard key={findingKey(finding)} finding={finding} />
+      ))}
+    </ul>
   );
 }
 

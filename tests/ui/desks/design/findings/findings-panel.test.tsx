@@ -1,0 +1,42 @@
+import { cleanup, render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { useBench } from '../../../../../src/store/bench.ts';
+import { FindingsPanel } from '../../../../../src/ui/desks/design/findings/findings-panel.tsx';
+import { openBench } from '../../../board/open-bench.ts';
+import { char, design, layer } from '../../../board/sample.ts';
+
+afterEach(cleanup);
+
+const attic = layer('attic', 'Attic', { L21: char('ß'), L22: char('!') });
+
+beforeEach(() => {
+  openBench({
+    ...design([layer('base', 'Base', { R22: char('j') }), attic]),
+    needs: { lists: ['function-keys'], own: [], waived: [] },
+  });
+  render(<FindingsPanel />);
+});
+
+describe('the list of findings', () => {
+  test('twelve function keys that are missing are three sentences and a fold', async () => {
+    const fold = screen.getByText('and 9 more like these');
+    const details = fold.closest('details');
+    expect(details).not.toHaveAttribute('open');
+    expect(details?.querySelectorAll('[data-rule=need-missing]')).toHaveLength(9);
+    expect(document.querySelectorAll('[data-rule=need-missing]')).toHaveLength(12);
+    await userEvent.click(fold);
+    expect(details).toHaveAttribute('open');
+  });
+
+  test('showing a finding about a layer brings it to the front and lights what is bound on it', async () => {
+    const card = screen.getByText(/Nobody can enter Attic/).closest('li');
+    const show = card?.querySelector('button[aria-pressed]');
+    if (!(show instanceof HTMLElement)) throw new Error('the finding has no button that shows it');
+    await userEvent.click(show);
+    expect(useBench.getState().frontLayer).toBe('attic');
+    expect(useBench.getState().lit?.keys).toEqual(['L21', 'L22']);
+    await userEvent.click(show);
+    expect(useBench.getState().lit).toBeNull();
+  });
+});
