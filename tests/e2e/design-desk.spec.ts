@@ -8,6 +8,7 @@ import {
   half,
   key,
   missingFinding,
+  moreFindings,
   readExport,
   tabTo,
 } from './design-desk.ts';
@@ -30,6 +31,7 @@ test('with the pointer: needs onto the board, a chord of three, a missing need p
     await page.getByRole('button', { name, exact: true }).or(page.getByRole('menuitem', { name })).click();
   };
   await openNewDesign(page, press);
+  await moreFindings(page).click();
   await page.getByRole('button', { name: /^1 Numbers/ }).click();
 
   for (const [need, place] of [
@@ -141,6 +143,8 @@ test('with the keyboard alone: the same job', async ({ page }) => {
   await tabTo(page, card.getByRole('button', { name: 'Make chord' }));
   await type('Enter', 'Escape');
 
+  await tabTo(page, moreFindings(page));
+  await type('Enter');
   await showLayer(/^1 Numbers/);
   await expect(missingFinding(page, '`')).toBeVisible();
   await tabTo(page, onBoard);
@@ -167,4 +171,22 @@ test('axe finds nothing on the desk, light and dark, with a card open and withou
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.keyboard.press('Escape');
   }
+});
+
+test('on a narrow page one half of the board is looked at, and the other is a press away', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('./');
+  const left = key(page, 'L21');
+  const right = key(page, 'R21');
+  await expect(left).toBeInViewport();
+  await expect(right).not.toBeInViewport();
+  expect((await left.boundingBox())?.width).toBeGreaterThan(40);
+  await page.getByRole('button', { name: 'Right half' }).click();
+  await expect(right).toBeInViewport();
+  await expect(left).not.toBeInViewport();
+  await page.getByRole('button', { name: 'Show the whole board' }).click();
+  await expect(left).toBeInViewport();
+  await expect(right).toBeInViewport();
 });

@@ -62,8 +62,11 @@ export function Board() {
       </svg>
       {carried !== null && (
         <p className={styles.hint}>
-          {carried.label}: press a key to put it down. Enter puts it on the tap, Shift and Enter on the hold,
-          Escape drops it.
+          {carried.label}: press a key to put it down.
+          <span className={styles.hintByKeys}>
+            {' '}
+            Enter puts it on the tap, Shift and Enter on the hold, Escape drops it.
+          </span>
         </p>
       )}
       <ZoomButtons camera={camera} />

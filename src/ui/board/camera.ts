@@ -19,6 +19,16 @@ export function fitted(board: Frame): Camera {
   return { zoom: 1, middle: { x: board.x + board.width / 2, y: board.y + board.height / 2 } };
 }
 
+/**
+ * A part of the board in view, as large as it goes. How large that is depends on the shape of the window on it, of which
+ * only the proportions count; the whole board fits the window too.
+ */
+export function fittedTo(part: Frame, board: Frame, window: Pick<Frame, 'width' | 'height'>): Camera {
+  const scale = (frame: Frame) => Math.min(window.width / frame.width, window.height / frame.height);
+  const { middle } = fitted(part);
+  return kept({ zoom: Math.min(scale(part) / scale(board), MOST_ZOOM), middle }, board);
+}
+
 /** The part of the board that the camera shows, mm. */
 export function shownFrame(camera: Camera, board: Frame): Frame {
   const width = board.width / camera.zoom;

@@ -1,7 +1,16 @@
 import { type RefObject, useCallback, useEffect, useRef, useState } from 'react';
 import type { Point } from '../../core/board/point.ts';
 import type { Frame } from './board-scene.ts';
-import { broughtIntoView, type Camera, fitted, movedBy, shownFrame, ZOOM_STEP, zoomedAt } from './camera.ts';
+import {
+  broughtIntoView,
+  type Camera,
+  fitted,
+  fittedTo,
+  movedBy,
+  shownFrame,
+  ZOOM_STEP,
+  zoomedAt,
+} from './camera.ts';
 import { boardPoint, mmPerPx } from './screen-point.ts';
 
 /** How far one wheel step zooms, by the px that it reports. */
@@ -19,6 +28,8 @@ export interface CameraHandle {
   readonly zoomIn: () => void;
   readonly zoomOut: () => void;
   readonly fit: () => void;
+  /** Fits a part of the board into the window on it. */
+  readonly fitTo: (part: Frame) => void;
   readonly show: (point: Point) => void;
 }
 
@@ -49,6 +60,14 @@ export function useCamera(svg: RefObject<SVGSVGElement | null>, board: Frame): C
     },
     [svg, board, set],
   );
+  const fit = useCallback(() => set(null), [set]);
+  const fitTo = useCallback(
+    (part: Frame) => {
+      const { width, height } = svg.current?.getBoundingClientRect() ?? { width: 0, height: 0 };
+      if (width > 0 && height > 0) set(fittedTo(part, board, { width, height }));
+    },
+    [svg, board, set],
+  );
   useWheel(svg, zoomAtPx);
   return {
     frame: shownFrame(camera, board),
@@ -57,7 +76,8 @@ export function useCamera(svg: RefObject<SVGSVGElement | null>, board: Frame): C
     zoomAtPx,
     zoomIn: () => set(zoomedAt(now.current, board, now.current.middle, ZOOM_STEP)),
     zoomOut: () => set(zoomedAt(now.current, board, now.current.middle, 1 / ZOOM_STEP)),
-    fit: () => set(null),
+    fit,
+    fitTo,
     show: (point) => {
       const next = broughtIntoView(now.current, board, point, ROOM_MM);
       if (next !== now.current) set(next);

@@ -1,11 +1,16 @@
-import { IconButton } from '../widgets/button.tsx';
+import { Button, IconButton } from '../widgets/button.tsx';
 import styles from './board.module.css';
 import type { CameraHandle } from './use-camera.ts';
+import { useHalfView } from './use-half-view.ts';
 
 /** In, out, and the whole board. */
 export function ZoomButtons({ camera }: { readonly camera: CameraHandle }) {
+  const half = useHalfView(camera);
   return (
-    <div className={styles.zoom}>
+    <div className={styles.zoom} data-half={half?.shown}>
+      {half !== null && (
+        <Button onClick={half.turn}>{half.other === 'left' ? 'Left half' : 'Right half'}</Button>
+      )}
       <IconButton label="Zoom out" tone="plain" onClick={camera.zoomOut}>
         <Sign path="M4 8h8" />
       </IconButton>
