@@ -4,3 +4,8 @@ import type { KeyId } from '../../core/keymap/types.ts';
 export function elementOfKey(svg: SVGSVGElement | null, key: KeyId): SVGElement | null {
   return svg?.querySelector<SVGElement>(`[data-key="${CSS.escape(key)}"]`) ?? null;
 }
+
+/** Moves the focus to the key of the board at which Tab stops, for what goes on there. */
+export function focusBoard(): void {
+  document.querySelector<SVGElement>('[data-key][tabindex="0"]')?.focus();
+}

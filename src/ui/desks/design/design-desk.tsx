@@ -22,6 +22,7 @@ import styles from './design-desk.module.css';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { LayerStack } from './layers/layer-stack.tsx';
 import { NeedsPanel } from './needs/needs-panel.tsx';
+import { useEscape } from './use-escape.ts';
 
 /** Drop targets are measured as they are drawn: the SVG's own transforms would be taken off otherwise. */
 const MEASURING = { droppable: { measure: (element: HTMLElement) => getClientRect(element) } };
@@ -39,6 +40,7 @@ const NO_DRAG_BY_KEYS = {
 export function DesignDesk() {
   const [dragged, setDragged] = useState<Carried | null>(null);
   const putDown = useBench((bench) => bench.putDown);
+  useEscape();
   const sensors = useSensors(useSensor(MouseSensor, MOUSE), useSensor(TouchSensor, TOUCH));
   const ended = (event: DragEndEvent) => {
     setDragged(null);

@@ -2,6 +2,7 @@ import { useDraggable } from '@dnd-kit/core';
 import type { ReactNode } from 'react';
 import { useBench } from '../../../../store/bench.ts';
 import type { Carried } from '../../../../store/bench-state.ts';
+import { focusBoard } from '../../../board/key-element.ts';
 import styles from './chip.module.css';
 
 interface ChipProps {
@@ -36,14 +37,18 @@ export function Chip({ id, glyph, carried, label, status, marks, tabStop, onLook
       data-chip={id}
       data-status={status}
       data-dragging={isDragging}
-      data-narrow={glyph.length === 1}
+      data-cells={cellsOf(glyph)}
       className={styles.chip}
       tabIndex={tabStop ? 0 : -1}
       aria-pressed={inHand}
       // What is seen must be part of what is said, for those who speak to their computer (WCAG 2.5.3).
       aria-label={label.startsWith(`${glyph},`) ? label : `${glyph}, ${label}`}
       title={label}
-      onClick={() => carry(inHand ? null : carried)}
+      onClick={(event) => {
+        carry(inHand ? null : carried);
+        // Picked up without a pointer: the arrows go on from the board.
+        if (event.detail === 0 && !inHand) focusBoard();
+      }}
       onFocus={onLookAt}
       onBlur={onLookAway}
       onPointerEnter={onLookAt}
@@ -57,6 +62,14 @@ export function Chip({ id, glyph, carried, label, status, marks, tabStop, onLook
       )}
     </button>
   );
+}
+
+/** How many cells of the chips' grid it takes for a glyph to be read, by its length in characters. */
+function cellsOf(glyph: string): '1' | '2' | '3' | 'all' {
+  const { length } = [...glyph];
+  if (length <= 1) return '1';
+  if (length <= 4) return '2';
+  return length <= 17 ? '3' : 'all';
 }
 
 /** Whether two carried things are the same, whoever made them. */
