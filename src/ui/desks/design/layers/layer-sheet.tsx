@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { Layer } from '../../../../core/keymap/types.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { IconButton } from '../../../widgets/button.tsx';
@@ -19,9 +20,20 @@ export function LayerSheet({
   readonly onChange: () => void;
 }) {
   const showLayer = useBench((bench) => bench.showLayer);
+  const sheet = useRef<HTMLLIElement>(null);
+  // Brought to the front from elsewhere it may lie beyond the edge of a long stack.
+  useEffect(() => {
+    if (inFront) sheet.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [inFront]);
   const bound = Object.keys(layer.places).length;
   return (
-    <li className={styles.sheet} data-front={inFront} data-layer={layer.id} data-colour={number % 7}>
+    <li
+      ref={sheet}
+      className={styles.sheet}
+      data-front={inFront}
+      data-layer={layer.id}
+      data-colour={number % 7}
+    >
       <button
         type="button"
         className={styles.face}
