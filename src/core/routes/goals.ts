@@ -1,4 +1,4 @@
-import type { HostLayout, Stroke } from '../host/host-layout.ts';
+import type { HostLayout, HostOutput, Stroke } from '../host/host-layout.ts';
 import { isModifier, type Modifier } from '../keymap/codes.ts';
 import type { ModifierName, Need } from '../keymap/need.ts';
 import { type ModifierSet, modifierBit, modifierSet, SIGNS, type Sign, signOf } from './act.ts';
@@ -14,6 +14,8 @@ export interface Goals {
   readonly bare: ReadonlyMap<ModifierSet, number>;
   /** Per need: the modifiers that may be down at one of its strokes. Needs without means do not stand here. */
   readonly setsOf: ReadonlyMap<number, ReadonlySet<ModifierSet>>;
+  /** Per need: the numbers of the codes that its strokes are on. */
+  readonly codesOf: ReadonlyMap<number, ReadonlySet<number>>;
 }
 
 export interface GoalNode {
@@ -60,12 +62,13 @@ export function goalsOf(
       if (made.every((signs) => signs.length > 0)) tree.add(index, made);
     }
   }
-  return { nodes: tree.nodes, bare, setsOf: tree.setsOf };
+  return { nodes: tree.nodes, bare, setsOf: tree.setsOf, codesOf: tree.codesOf };
 }
 
 class GoalTree {
   readonly nodes: { readonly at: Int16Array; readonly hits: GoalHit[] }[] = [];
   readonly setsOf = new Map<number, Set<ModifierSet>>();
+  readonly codesOf = new Map<number, Set<number>>();
 
   constructor() {
     this.#addNode();
@@ -73,7 +76,8 @@ class GoalTree {
 
   add(need: number, sequence: readonly (readonly Sign[])[], from = 0, node = 0): void {
     for (const sign of sequence[from] ?? []) {
-      this.#setsOfNeed(need).add(sign & 255);
+      include(this.setsOf, need, sign & 255);
+      include(this.codesOf, need, sign >> 8);
       const hit = this.#hitAt(node, sign);
       if (from === sequence.length - 1) {
         if (!hit.needs.includes(need)) hit.needs.push(need);
@@ -88,12 +92,6 @@ class GoalTree {
     return this.nodes.push({ at: new Int16Array(SIGNS).fill(-1), hits: [] }) - 1;
   }
 
-  #setsOfNeed(need: number): Set<ModifierSet> {
-    const known = this.setsOf.get(need) ?? new Set();
-    this.setsOf.set(need, known);
-    return known;
-  }
-
   #hitAt(number: number, sign: Sign): GoalHit {
     const node = this.nodes[number];
     const known = node?.hits[node.at[sign] ?? -1];
@@ -104,11 +102,17 @@ class GoalTree {
   }
 }
 
+function include(sets: Map<number, Set<number>>, at: number, value: number): void {
+  const known = sets.get(at);
+  if (known === undefined) sets.set(at, new Set([value]));
+  else known.add(value);
+}
+
 /** The sequences of strokes that produce a need, each stroke with all the signs that serve. */
 function sequencesOf(need: Need, host: HostLayout): readonly (readonly (readonly Sign[])[])[] {
   if (need.kind === 'key') return [[[signOf(need.code, 0)]]];
   if (need.kind === 'shortcut') return [[sidesOf(need.modifiers).map((set) => signOf(need.code, set))]];
-  return host.routesOf(need.char).map((route) => route.map(charSigns));
+  return host.routesOf(need.char).map((route) => route.map((stroke) => charSigns(stroke, host)));
 }
 
 /** The most strokes that any host needs for a character: two dead keys and a letter. */
@@ -120,12 +124,42 @@ function eitherSide(name: ModifierName): readonly ModifierSet[] {
   return [...sides, modifierSet(SIDES[name])];
 }
 
-/** A character's stroke with either Shift, or both. */
-function charSigns(stroke: Stroke): readonly Sign[] {
-  const set = modifierSet(stroke.with);
-  const shifts = modifierSet(SIDES.Shift);
-  if ((set & shifts) === 0) return [signOf(stroke.code, set)];
-  return eitherSide('Shift').map((shift) => signOf(stroke.code, (set & ~shifts) | shift));
+/**
+ * A character's stroke with either Shift, or both; also with modifiers that change nothing there, which the host's own
+ * routes leave out: Shift + Space is a space, and where level 3 repeats level 1 so is AltRight + Space.
+ */
+function charSigns(stroke: Stroke, host: HostLayout): readonly Sign[] {
+  const { level3 } = host;
+  const shift = stroke.with.some((modifier) => SIDES.Shift.includes(modifier));
+  const third = level3 !== null && stroke.with.includes(level3);
+  const given = host.outputOf(stroke.code, { shift, level3: third, caps: false });
+  const signs: Sign[] = [];
+  for (const [withShift, withThird] of LEVELS) {
+    if ((withThird && level3 === null) || (shift && !withShift) || (third && !withThird)) continue;
+    const isOwn = withShift === shift && withThird === third;
+    if (
+      !isOwn &&
+      !isSame(given, host.outputOf(stroke.code, { shift: withShift, level3: withThird, caps: false }))
+    )
+      continue;
+    const around = withThird && level3 !== null ? modifierBit(level3) : 0;
+    for (const side of withShift ? eitherSide('Shift') : [0]) signs.push(signOf(stroke.code, around | side));
+  }
+  return signs;
+}
+
+/** Whether Shift and level 3 are down: the four levels of a key, Caps Lock off. */
+const LEVELS: readonly (readonly [shift: boolean, level3: boolean])[] = [
+  [false, false],
+  [true, false],
+  [false, true],
+  [true, true],
+];
+
+/** Whether two outputs are the same character or dead key. Keys that give nothing by themselves (Enter, Tab) are not. */
+function isSame(one: HostOutput, other: HostOutput): boolean {
+  if (one.kind === 'char') return other.kind === 'char' && one.char === other.char;
+  return one.kind === 'dead' && other.kind === 'dead' && one.dead === other.dead;
 }
 
 function sidesOf(names: readonly ModifierName[]): readonly ModifierSet[] {

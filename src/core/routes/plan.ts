@@ -26,6 +26,8 @@ export interface PlannedChord {
   readonly live: LayerSet;
   readonly quietBeforeMs: number;
   readonly act: Act;
+  /** It is not live everywhere, or another chord of the same keys may stand in its way: which layer is the highest matters. */
+  readonly needsItsLayers: boolean;
 }
 
 /** A design by numbers. */
@@ -65,16 +67,27 @@ export function planOf(keymap: Keymap, host: HostLayout): Plan {
     if (numbers.length !== chord.keys.length) return [];
     const live = setOf(chord.layers?.map((id) => layerNumbers.get(id)) ?? keymap.layers.map((_, at) => at));
     const act = actOf(chord.action, host, layerNumbers);
-    return [{ chord, keys: numbers, live, quietBeforeMs: counting(chord.quietBeforeMs ?? 0), act }];
+    const needsItsLayers = chord.layers !== undefined || sharesKeys(keymap, chord);
+    const quietBeforeMs = counting(chord.quietBeforeMs ?? 0);
+    return [{ chord, keys: numbers, live, quietBeforeMs, act, needsItsLayers }];
   });
-  const conditions = keymap.layers.flatMap((layer, number) =>
-    layer.onWhile === undefined || number === 0
-      ? []
-      : [{ layer: number, all: setOf(layer.onWhile.map((id) => layerNumbers.get(id))) }],
-  );
+  const conditions = keymap.layers.flatMap(({ onWhile }, number) => {
+    // A layer that waits for one that does not exist never comes on.
+    if (onWhile === undefined || onWhile.some((id) => !layerNumbers.has(id))) return [];
+    return [{ layer: number, all: setOf(onWhile.map((id) => layerNumbers.get(id))) }];
+  });
   const chordsOfKey = keys.map((_, number) => chords.filter((chord) => chord.keys.includes(number)));
   const remembers = keys.map((_, key) => bindings.some((layer) => (layer[key]?.againWithinMs ?? 0) > 0));
   return { keymap, keys, bindings, chords, chordsOfKey, remembers, conditions, views: new Map() };
+}
+
+function sharesKeys(keymap: Keymap, chord: Chord): boolean {
+  return chordsOf(keymap).some(
+    (other) =>
+      other !== chord &&
+      other.keys.length === chord.keys.length &&
+      other.keys.every((key) => chord.keys.includes(key)),
+  );
 }
 
 function setOf(numbers: readonly (number | undefined)[]): LayerSet {

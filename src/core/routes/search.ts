@@ -1,13 +1,14 @@
 import type { HostLayout } from '../host/host-layout.ts';
 import type { Need } from '../keymap/need.ts';
-import type { Act, Sign } from './act.ts';
+import { type Act, type ModifierSet, SIGNS, type Sign } from './act.ts';
 import { effectOf, Frontier } from './frontier.ts';
 import { type Goals, goalsOf, MOST_STROKES } from './goals.ts';
 import { canMake } from './means.ts';
-import type { Plan } from './plan.ts';
+import type { LayerSet, Plan } from './plan.ts';
 import { eachPress, type Press } from './presses.ts';
+import { relevantLayers, type Sought } from './relevant-layers.ts';
 import { restFrom } from './rest.ts';
-import { endsAtRest, modifiersOn, REST, rankOf, type State } from './state.ts';
+import { endsAtRest, modifiersOn, REST, rankOf, type State, turnedOn } from './state.ts';
 import { afterPress, eachRelease, spent } from './steps-of-state.ts';
 
 /** The cheapest way to a need: the state in which it has been typed and only keys are left to be let go. */
@@ -51,6 +52,8 @@ class Search {
   readonly #outstanding: Set<number>;
   /** Per modifier set: whether an outstanding need takes it, or more, at some stroke. */
   readonly #useful = new Uint8Array(256);
+  /** The layers that can help an outstanding need. */
+  #relevant: LayerSet = -1;
 
   constructor(plan: Plan, goals: Goals) {
     this.#plan = plan;
@@ -71,7 +74,8 @@ class Search {
         this.#close(state);
         if (this.#outstanding.size === 0) break;
       }
-      if (this.#useful[modifiersOn(state)] === 1) this.#expand(state);
+      if (this.#useful[modifiersOn(state)] !== 1 || (turnedOn(state) & ~this.#relevant) !== 0) continue;
+      this.#expand(state);
     }
     return new Map([...this.#best].map(([need, best]) => [need, best.end]));
   }
@@ -97,6 +101,16 @@ class Search {
     for (const set of sets) {
       for (let part = set; part > 0; part = (part - 1) & set) this.#useful[part] = 1;
     }
+    this.#relevant = relevantLayers(this.#plan, this.#sought(sets));
+  }
+
+  #sought(sets: Iterable<ModifierSet>): Sought {
+    const codes = new Uint8Array(SIGNS >> 8);
+    for (const need of this.#outstanding)
+      for (const code of this.#goals.codesOf.get(need) ?? []) codes[code] = 1;
+    let modifiers: ModifierSet = 0;
+    for (const set of sets) modifiers |= set;
+    return { codes, modifiers };
   }
 
   #expand(state: State): void {
@@ -126,7 +140,7 @@ class Search {
     if (act.kind === 'modifiers' && !kept)
       return this.#goals.bare.size > 0 && modifiers === 0 && state.node === 0;
     if (act.kind === 'modifiers' || act.kind === 'modifier') return this.#useful[modifiers | act.set] === 1;
-    return kept || act.mode !== 'while-held';
+    return (kept || act.mode !== 'while-held') && ((this.#relevant >>> act.layer) & 1) === 1;
   }
 
   #strokes(state: State, modifiers: number, press: Press, signs: readonly Sign[]): void {

@@ -219,6 +219,12 @@ describe('how a need is typed: steps | strokes, presses, holds, ms of waiting', 
       'press R22 | 1 1 0 0',
     ],
     [
+      'a modifier that changes nothing does no harm',
+      design({ base: { R22: { tap: { do: 'key', code: 'Space', with: ['ShiftLeft'] } } } }),
+      ' ',
+      'press R22 | 1 1 0 0',
+    ],
+    [
       'a text of one character types it',
       design({ base: { R22: { tap: { do: 'text', text: '~' } } } }),
       '~',
@@ -274,5 +280,24 @@ describe('how a need is typed: steps | strokes, presses, holds, ms of waiting', 
       'release L22',
       'press R12',
     ]);
+  });
+
+  test('a level that repeats another types the same character', () => {
+    const table = readHostTable(JSON.parse(readFileSync('public/hosts/fi.json', 'utf8')));
+    if (!table.ok) throw new Error(table.problem);
+    const keymap = design({ base: { R22: { tap: { do: 'key', code: 'KeyQ', with: ['AltRight'] } } } });
+    const needs = ['q', 'Q'].map((text) => ({ kind: 'char', char: text }) as const);
+    const told = findRoutes(keymap, hostFromTable(table.value), needs);
+    expect(told.map(({ route }) => route?.cost.presses ?? null)).toEqual([1, null]);
+  });
+
+  test('layers that cannot help are no obstacle: one that leads to a layer that helps is entered', () => {
+    const keymap = design({
+      base: { LT1: { tap: layer('way', 'while-held') }, LT2: { tap: layer('signs', 'while-held') } },
+      signs: { R12: { tap: char('+') } },
+      way: { RT1: { tap: layer('goal', 'while-held') } },
+      goal: { R22: { tap: char('(') } },
+    });
+    expect(ask(keymap, '(')).toBe('hold LT1, hold RT1, press R22 | 1 3 2 0');
   });
 });
