@@ -69,7 +69,7 @@ function cellsOf(glyph: string): '1' | '2' | '3' | 'all' {
   const { length } = [...glyph];
   if (length <= 1) return '1';
   if (length <= 4) return '2';
-  return length <= 17 ? '3' : 'all';
+  return length <= 21 ? '3' : 'all';
 }
 
 /** Whether two carried things are the same, whoever made them. */
