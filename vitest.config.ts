@@ -1,6 +1,9 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 
+/** A busy machine takes several times as long as a quiet one; only what hangs should fail for its time, ms. */
+const testTimeout = 30_000;
+
 export default defineConfig({
   test: {
     projects: [
@@ -8,6 +11,7 @@ export default defineConfig({
         test: {
           name: 'core',
           environment: 'node',
+          testTimeout,
           // Core is pure: its files may share their modules, which spares most of the time. The face's share no page.
           isolate: false,
           include: ['tests/core/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/architecture/**/*.test.ts'],
@@ -18,6 +22,7 @@ export default defineConfig({
         test: {
           name: 'face',
           environment: 'happy-dom',
+          testTimeout,
           include: ['tests/ui/**/*.test.{ts,tsx}', 'tests/store/**/*.test.ts'],
           setupFiles: ['tests/ui/setup.ts'],
         },
