@@ -1,12 +1,12 @@
 /**
- * Writes the tables of text counts in public/texts: `node src/build/run.mjs src/build/tables/text-counts-write.ts FOLDER`,
+ * Writes the tables of text counts in public/texts: `node src/build/run.mjs src/build/write-text-counts.ts FOLDER`,
  * FOLDER being where the Debian packages debian-handbook and manpages-pl were unpacked (`dpkg-deb -x`), one folder each.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
-import { createRunCounter, type RunCounts, withoutRareRuns } from '../../core/needs/counts-runs.ts';
-import { type CountsTable, writeCountsTable } from '../../core/needs/counts-table.ts';
-import { TEXT_SOURCES, type TextSource } from './text-counts-sources.ts';
+import { createRunCounter, type RunCounts, withoutRareRuns } from '../core/needs/counts-runs.ts';
+import { type CountsTable, writeCountsTable } from '../core/needs/counts-table.ts';
+import { TEXT_SOURCES, type TextSource } from './tables/text-counts-sources.ts';
 
 /** What a table may weigh, compressed, bytes. */
 const MOST_BYTES = 60_000;
