@@ -1,0 +1,158 @@
+import { chordsOf, layersOfChord, timingOf } from '../keymap/timing.ts';
+import type { Chord, ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
+import { type Cause, type ChordToWatch, chordMisfires } from './chord-misfires.ts';
+import { type Waiting, waitOf } from './delay.ts';
+import { anyWithin, type HoldTiming, holdMisfires, holdMissShare } from './hold-misfires.ts';
+import type { Person } from './person.ts';
+import type { PressRuns } from './press-runs.ts';
+import { type Situation, situationOf } from './situation.ts';
+import { onsetSdMs, spreadWithin } from './spread.ts';
+
+/** How often a chord comes unasked, and how often it is asked and does not come. */
+export interface ChordAccidents {
+  readonly id: ChordId;
+  /** Null for a chord of five keys: only a simulation can say. */
+  readonly misfiresPer1000Words: number | null;
+  readonly missesPer1000Uses: number;
+  /** The runs of presses that do it, the worst first; an empty run stands for slips. */
+  readonly causes: readonly Cause[];
+}
+
+/** The same for a hold/tap key: a tap that came as a hold, a hold that came as a tap. */
+export interface HoldAccidents {
+  readonly key: KeyId;
+  readonly layer: LayerId;
+  readonly misfiresPer1000Words: number;
+  readonly missesPer1000Uses: number;
+  readonly causes: readonly Cause[];
+}
+
+/** How long a key that takes part in a chord or has a hold waits before its tap appears. */
+export interface DelayOfKey extends Waiting {
+  readonly key: KeyId;
+  readonly layer: LayerId;
+  /** Presses of it in 1,000 words. */
+  readonly per1000Words: number;
+}
+
+/** All accidents of a design, in the document's order. */
+export interface Accidents {
+  readonly chords: readonly ChordAccidents[];
+  readonly holds: readonly HoldAccidents[];
+  readonly delay: readonly DelayOfKey[];
+}
+
+const MOST_CAUSES = 12;
+
+/**
+ * The closed form: accidents out of the counts of the text on this design. `runs` may come from an earlier state of
+ * the design as long as its routes and bindings are the same: timing and windows are read from `keymap`.
+ */
+export function estimateAccidents(keymap: Keymap, runs: PressRuns, person: Person): Accidents {
+  const situation = situationOf(runs, person);
+  const watched = watchedChords(keymap, runs);
+  return {
+    chords: chordsOf(keymap).map((chord, at) => chordAccidents(situation, chord, watched, at)),
+    holds: holdPlaces(keymap).map((place) => holdAccidents(situation, place)),
+    delay: delays(situation, keymap, watched),
+  };
+}
+
+/** The chords of a design by numbers, in the document's order. */
+export function watchedChords(keymap: Keymap, { compiled }: PressRuns): readonly ChordToWatch[] {
+  return chordsOf(keymap).map((chord) => ({
+    keys: chord.keys.map((key) => compiled.keyNumbers.get(key) ?? -1),
+    windowMs: chord.windowMs,
+    quietBeforeMs: chord.quietBeforeMs ?? 0,
+    layers: layersOfChord(keymap, chord).reduce((mask, id) => mask | (1 << compiled.layerIds.indexOf(id)), 0),
+  }));
+}
+
+function chordAccidents(
+  situation: Situation,
+  { id }: Chord,
+  watched: readonly ChordToWatch[],
+  at: number,
+): ChordAccidents {
+  const chord = watched[at];
+  if (chord === undefined) return { id, misfiresPer1000Words: 0, missesPer1000Uses: 1000, causes: [] };
+  const others = watched.filter((_, index) => index !== at);
+  const causes = chordMisfires(situation, chord, others);
+  return {
+    id,
+    misfiresPer1000Words: causes === null ? null : total(causes),
+    missesPer1000Uses: 1000 * chordMissShare(situation, chord),
+    causes: worst(causes ?? []),
+  };
+}
+
+/** P(a chord that is meant does not come): spread wider than its window, or too soon after another press. */
+export function chordMissShare(
+  { model, runs }: Situation,
+  { keys, windowMs, quietBeforeMs }: ChordToWatch,
+): number {
+  const seats = keys.flatMap((key) => runs.seats[key] ?? []);
+  const within = spreadWithin(windowMs, keys.length, onsetSdMs(seats, model.person.spreadFactor));
+  const quiet = quietBeforeMs === 0 ? 1 : 1 - anyWithin(model, quietBeforeMs);
+  return 1 - within * quiet;
+}
+
+interface HoldPlace {
+  readonly key: KeyId;
+  readonly layer: LayerId;
+  readonly layerNumber: number;
+  readonly timing: HoldTiming;
+}
+
+function holdPlaces(keymap: Keymap): readonly HoldPlace[] {
+  return keymap.layers.flatMap((layer, layerNumber) =>
+    Object.entries(layer.places).flatMap(([key, binding]) =>
+      binding.tap === undefined || binding.hold === undefined
+        ? []
+        : { key, layer: layer.id, layerNumber, timing: timingOf(keymap, binding) },
+    ),
+  );
+}
+
+function holdAccidents(situation: Situation, { key, layer, layerNumber, timing }: HoldPlace): HoldAccidents {
+  const { runs } = situation;
+  const number = runs.compiled.keyNumbers.get(key) ?? -1;
+  const causes = runs.presses.flatMap((press, at) =>
+    press.keys[0] === number && press.place === layerNumber && press.both !== null && !press.asHold
+      ? holdMisfires(situation, at, timing)
+      : [],
+  );
+  return {
+    key,
+    layer,
+    misfiresPer1000Words: total(causes),
+    missesPer1000Uses: 1000 * holdMissShare(situation, number, timing),
+    causes: worst(causes),
+  };
+}
+
+function delays(
+  situation: Situation,
+  keymap: Keymap,
+  watched: readonly ChordToWatch[],
+): readonly DelayOfKey[] {
+  const { runs, kinds } = situation;
+  return runs.presses.flatMap((press, at) => {
+    if (press.chord >= 0 || press.asHold || press.held) return [];
+    const key = runs.compiled.keyIds[press.keys[0] ?? -1];
+    const layer = keymap.layers[press.place];
+    const binding = key === undefined ? undefined : layer?.places[key];
+    if (key === undefined || layer === undefined || binding === undefined) return [];
+    const waiting = waitOf(situation, at, watched, press.both === null ? null : timingOf(keymap, binding));
+    return waiting === null ? [] : { key, layer: layer.id, per1000Words: kinds.per1000[at] ?? 0, ...waiting };
+  });
+}
+
+function total(causes: readonly Cause[]): number {
+  return causes.reduce((sum, { per1000Words }) => sum + per1000Words, 0);
+}
+
+/** The worst first; of equals in the order of the text's presses. */
+function worst(causes: readonly Cause[]): readonly Cause[] {
+  return causes.toSorted((one, other) => other.per1000Words - one.per1000Words).slice(0, MOST_CAUSES);
+}
