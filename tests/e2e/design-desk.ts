@@ -22,12 +22,23 @@ export const missingFinding = (page: Page, need: string) =>
 export const moreFindings = (page: Page) =>
   page.locator('summary').filter({ hasText: /^and \d+ more like these$/ });
 
+/** Where something is once it has come to rest: a page that is still being laid out would be aimed at beside the mark. */
+async function settledBox(target: Locator) {
+  let before = await target.boundingBox();
+  for (let looks = 0; looks < 50; looks++) {
+    await target.page().waitForTimeout(100);
+    const now = await target.boundingBox();
+    if (now !== null && JSON.stringify(now) === JSON.stringify(before)) return now;
+    before = now;
+  }
+  throw new Error(`${target} does not come to rest.`);
+}
+
 /** Moves the real pointer from one thing to another with the button down, as a hand would. */
 export async function drag(page: Page, from: Locator, to: Locator) {
   await from.scrollIntoViewIfNeeded();
-  const start = await from.boundingBox();
-  const end = await to.boundingBox();
-  if (start === null || end === null) throw new Error('There is nothing to drag, or nowhere to drag it to.');
+  const start = await settledBox(from);
+  const end = await settledBox(to);
   await page.mouse.move(start.x + start.width / 2, start.y + start.height / 2);
   await page.mouse.down();
   await page.mouse.move(start.x + start.width / 2 + 12, start.y + start.height / 2 + 6, { steps: 4 });
