@@ -1,12 +1,12 @@
 import { chordsOf, layersOfChord, timingOf } from '../keymap/timing.ts';
 import type { Chord, ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
 import { type Cause, type ChordToWatch, chordMisfires } from './chord-misfires.ts';
+import { chordMissShare } from './chord-misses.ts';
 import { type Waiting, waitOf } from './delay.ts';
-import { anyWithin, type HoldTiming, holdMisfires, holdMissShare } from './hold-misfires.ts';
+import { type HoldTiming, holdMisfires, holdMissShare } from './hold-misfires.ts';
 import type { Person } from './person.ts';
 import type { PressRuns } from './press-runs.ts';
 import { type Situation, situationOf } from './situation.ts';
-import { onsetSdMs, spreadWithin } from './spread.ts';
 
 /** How often a chord comes unasked, and how often it is asked and does not come. */
 export interface ChordAccidents {
@@ -81,20 +81,9 @@ function chordAccidents(
   return {
     id,
     misfiresPer1000Words: causes === null ? null : total(causes),
-    missesPer1000Uses: 1000 * chordMissShare(situation, chord),
+    missesPer1000Uses: 1000 * chordMissShare(situation, chord, watched),
     causes: worst(causes ?? []),
   };
-}
-
-/** P(a chord that is meant does not come): spread wider than its window, or too soon after another press. */
-export function chordMissShare(
-  { model, runs }: Situation,
-  { keys, windowMs, quietBeforeMs }: ChordToWatch,
-): number {
-  const seats = keys.flatMap((key) => runs.seats[key] ?? []);
-  const within = spreadWithin(windowMs, keys.length, onsetSdMs(seats, model.person.spreadFactor));
-  const quiet = quietBeforeMs === 0 ? 1 : 1 - anyWithin(model, quietBeforeMs);
-  return 1 - within * quiet;
 }
 
 interface HoldPlace {

@@ -116,7 +116,12 @@ function freeToBegin(
 }
 
 /** The longest window of the chords on a layer that both keys belong to, ms; 0 without any. */
-function sharedWindow(chords: readonly ChordToWatch[], one: number, other: number, layer: number): number {
+export function sharedWindow(
+  chords: readonly ChordToWatch[],
+  one: number,
+  other: number,
+  layer: number,
+): number {
   let longest = 0;
   if (one === other) return 0;
   for (const { keys, windowMs, layers } of chords)

@@ -116,14 +116,37 @@ function isSameHand(
  * before one is like any interval between letters is an assumption.
  */
 export function holdMissShare({ model, runs, kinds }: Situation, key: number, timing: HoldTiming): number {
-  const { holdAfterMs, holdBy, quietBeforeMs, sameHandTaps } = timing;
+  const { holdAfterMs, holdBy, quietBeforeMs, againWithinMs, sameHandTaps } = timing;
   const tooSoon = quietBeforeMs === 0 ? 0 : anyWithin(model, quietBeforeMs);
   const short = skewedCdf(holdAfterMs, HOLD_DOWN_MS);
   const letterLater = 1 - model.person.parameters.letterUpFirst;
   const alone = holdBy === 'press-inside' ? 0 : holdBy === 'time-only' ? short : short * letterLater;
   const byHand = sameHandTaps ? sameHandShare(runs, kinds, key) : 0;
   const missed = byHand * skewedCdf(holdAfterMs, HOLD_LAG_MS) + (1 - byHand) * alone;
-  return tooSoon + (1 - tooSoon) * missed;
+  const atOnce = Math.max(tooSoon, againShare(runs, kinds, model, key, againWithinMs));
+  return atOnce + (1 - atOnce) * missed;
+}
+
+/** P(the press before was a tap of the key itself, and not long ago). */
+function againShare(
+  { presses }: Situation['runs'],
+  { per1000, fingers }: Situation['kinds'],
+  model: Situation['model'],
+  key: number,
+  againWithinMs: number,
+): number {
+  if (againWithinMs === 0) return 0;
+  let own = 0;
+  let all = 0;
+  for (const [number, press] of presses.entries()) {
+    const count = per1000[number] ?? 0;
+    all += count;
+    if (press.keys[0] !== key || press.both === null || press.asHold) continue;
+    // The interval is within the tap's dwell, taken at its median, and the time allowed together.
+    const dwell = model.dwells.table(fingers[number] ?? 0).findIndex((down) => down < 0.5) * STEP_MS;
+    own += count * anyWithin(model, againWithinMs + dwell);
+  }
+  return all === 0 ? 0 : own / all;
 }
 
 /** P(any interval between letters ≤ t) over the population. */

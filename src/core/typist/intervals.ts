@@ -8,14 +8,23 @@ const TAIL_END_MS = 120;
 /** Intervals are looked up at every other ms up to this, and computed beyond. */
 export const STEP_MS = 2;
 export const STEPS = 301;
+/** So many of them are corrected; the last of them is not any more. */
+export const CORRECTED_STEPS = TAIL_END_MS / STEP_MS + 1;
 
 /** Intervals between presses of typists at one speed: log-logistic, corrected where the measured tail is another. */
 export class Intervals {
   readonly parameters: TypistParameters;
   private readonly tables: (readonly Float64Array[] | undefined)[] = Array(KINDS);
+  private readonly factors: (Float64Array | undefined)[] = Array(KINDS);
+  /** t to the power of minus beta at t = 0, 2, 4 … ms. */
+  private readonly powers: Float64Array;
+  private readonly afterHold = Float64Array.from({ length: STEPS }, (_, step) =>
+    skewedCdf(step * STEP_MS, HOLD_LAG_MS),
+  );
 
   constructor(parameters: TypistParameters) {
     this.parameters = parameters;
+    this.powers = Float64Array.from({ length: STEPS }, (_, step) => (step * STEP_MS) ** -parameters.beta);
   }
 
   /** Scale of an interval for the median typist, ms. */
@@ -78,24 +87,32 @@ export class Intervals {
     return made;
   }
 
-  /** The same for any typists, by their standard normal scores. */
-  tablesFor(kind: IntervalKind, scores: readonly number[]): Float64Array[] {
+  /** The same for any typists, by their standard normal scores, over the first `steps` times. */
+  tablesFor(kind: IntervalKind, scores: readonly number[], steps = STEPS): Float64Array[] {
     const { beta, betweenLnIki } = this.parameters;
-    const alpha = this.alphaOf(kind);
-    const factors = Float64Array.from({ length: STEPS }, (_, step) =>
-      kind === AFTER_HOLD ? 1 : this.correction(kind, step * STEP_MS),
-    );
+    if (kind === AFTER_HOLD) return scores.map(() => this.afterHold.slice(0, steps));
+    const factors = this.factorsOf(kind);
     return scores.map((z) => {
-      const own = alpha * Math.exp(betweenLnIki * z);
-      const table = new Float64Array(STEPS);
-      for (let step = 1; step < STEPS; step++) {
-        const t = step * STEP_MS;
-        const plain = kind === AFTER_HOLD ? skewedCdf(t, HOLD_LAG_MS) : logLogisticCdf(t, own, beta);
+      const scale = (this.alphaOf(kind) * Math.exp(betweenLnIki * z)) ** beta;
+      const table = new Float64Array(steps);
+      let share = 0;
+      for (let step = 1; step < steps; step++) {
         // A share never falls as time goes on, whatever the correction does.
-        table[step] = Math.max(table[step - 1] ?? 0, Math.min(1, plain * (factors[step] ?? 1)));
+        share = Math.max(share, Math.min(1, (factors[step] ?? 1) / (1 + scale * (this.powers[step] ?? 0))));
+        table[step] = share;
       }
       return table;
     });
+  }
+
+  private factorsOf(kind: IntervalKind): Float64Array {
+    const known = this.factors[kind];
+    if (known !== undefined) return known;
+    const made = Float64Array.from({ length: CORRECTED_STEPS }, (_, step) =>
+      this.correction(kind, step * STEP_MS),
+    );
+    this.factors[kind] = made;
+    return made;
   }
 
   private tail(kind: IntervalKind, node: number, t: number): number {

@@ -1,0 +1,258 @@
+import { chordsOf, layersOfChord } from '../keymap/timing.ts';
+import type { Chord, ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
+import { watchedChords } from './accidents.ts';
+import type { ChordToWatch } from './chord-misfires.ts';
+import { chordMissShare } from './chord-misses.ts';
+import {
+  type ComfortReason,
+  comfortReasons,
+  KEY_DISCOMFORT,
+  keyDiscomfort,
+  pairDiscomfort,
+} from './comfort.ts';
+import { misfiresOfSets, setNumber } from './misfires-of-sets.ts';
+import type { Seat } from './pair-class.ts';
+import type { Person } from './person.ts';
+import type { PressRuns } from './press-runs.ts';
+import { type Situation, situationOf } from './situation.ts';
+
+/** What is asked for. */
+export interface ChordWish {
+  /** Fewest and most keys, 2 to 4. */
+  readonly keys: readonly [least: number, most: number];
+  readonly windowMs: number;
+  readonly layers: readonly LayerId[];
+  /** How many of the best to give. */
+  readonly limit: number;
+  /** How many sets to look at, at most; sets with fewer keys come first. */
+  readonly mostSets: number;
+}
+
+export const USUAL_WISH: Omit<ChordWish, 'layers'> = {
+  keys: [2, 4],
+  windowMs: 50,
+  limit: 10,
+  mostSets: 2_000_000,
+};
+
+/** What a set of keys gets in the way of. */
+export type Conflict =
+  | { readonly what: 'larger-chord' | 'smaller-chord'; readonly chord: ChordId }
+  | { readonly what: 'hold-tap' | 'held-key'; readonly key: KeyId };
+
+/** A set of keys that could be the chord. */
+export interface ChordSuggestion {
+  readonly keys: readonly KeyId[];
+  readonly misfiresPer1000Words: number;
+  readonly missesPer1000Uses: number;
+  readonly comfort: readonly ComfortReason[];
+  readonly conflicts: readonly Conflict[];
+  /** Chords of the same shape: the same seats of either hand. */
+  readonly like: readonly ChordId[];
+  /** What it is ranked by, the less the better: misfires and, in the same coin, misses, discomfort and conflicts. */
+  readonly cost: number;
+}
+
+export interface ChordSuggestions {
+  readonly suggestions: readonly ChordSuggestion[];
+  readonly considered: number;
+  readonly stoppedBy: 'all' | 'budget';
+}
+
+/** In misfires per 1,000 words; judgement, no source. */
+const MISS_COST = 0.02;
+const CONFLICT_COST = { chord: 3, holdTap: 1, heldKey: 8 };
+
+interface Ranked {
+  readonly keys: readonly number[];
+  readonly cost: number;
+}
+
+/**
+ * Ranks all sets of keys for a chord. Sets that are a chord on one of the layers already are left out. Of equal cost the
+ * one whose keys come first on the board.
+ */
+export function suggestChords(
+  keymap: Keymap,
+  runs: PressRuns,
+  person: Person,
+  wish: ChordWish,
+): ChordSuggestions {
+  const situation = situationOf(runs, person);
+  const judge = judgeOf(keymap, situation, wish);
+  const best: Ranked[] = [];
+  let considered = 0;
+  const consider = (keys: readonly number[]): boolean => {
+    if (considered >= wish.mostSets) return false;
+    considered++;
+    const cost = judge.cost(keys);
+    const worst = best.at(-1)?.cost ?? Number.POSITIVE_INFINITY;
+    if (best.length < wish.limit || cost < worst) insert(best, { keys: [...keys], cost }, wish.limit);
+    return true;
+  };
+  const [least, most] = wish.keys;
+  let goesOn = true;
+  for (let size = Math.max(2, least); goesOn && size <= Math.min(4, most); size++)
+    goesOn = eachSet(keymap.board.keys.length, size, consider);
+  const suggestions = best.filter(({ cost }) => Number.isFinite(cost)).map((ranked) => judge.explain(ranked));
+  return { suggestions, considered, stoppedBy: goesOn ? 'all' : 'budget' };
+}
+
+function insert(best: Ranked[], ranked: Ranked, limit: number): void {
+  const at = best.findIndex(({ cost }) => cost > ranked.cost);
+  best.splice(at === -1 ? best.length : at, 0, ranked);
+  if (best.length > limit) best.pop();
+}
+
+/** Every set of `size` of `count` keys, ascending; false where `take` stopped it. */
+function eachSet(count: number, size: number, take: (keys: readonly number[]) => boolean): boolean {
+  const keys: number[] = [];
+  const from = (first: number): boolean => {
+    if (keys.length === size) return take(keys);
+    for (let key = first; key <= count - (size - keys.length); key++) {
+      keys.push(key);
+      const goesOn = from(key + 1);
+      keys.pop();
+      if (!goesOn) return false;
+    }
+    return true;
+  };
+  return from(0);
+}
+
+interface Judge {
+  cost(keys: readonly number[]): number;
+  explain(ranked: Ranked): ChordSuggestion;
+}
+
+function judgeOf(keymap: Keymap, situation: Situation, wish: ChordWish): Judge {
+  const { runs } = situation;
+  const { seats, compiled } = runs;
+  const layers = wish.layers.reduce((mask, id) => mask | (1 << compiled.layerIds.indexOf(id)), 0);
+  const misfires = misfiresOfSets(situation, wish.windowMs, layers);
+  const standing = standingChords(keymap, runs, wish.layers);
+  const watched = watchedChords(keymap, runs);
+  const misses = missTable(situation, wish.windowMs);
+  const inTheWay = keymap.board.keys.map(({ id }) => keyConflict(keymap, id, wish.layers));
+  const ownCost = seats.map(
+    (seat, key) => keyDiscomfort(seat) + (inTheWay[key] === null ? 0 : costOfKey(inTheWay[key]?.what)),
+  );
+  const pairCost = seats.map((one) => Float64Array.from(seats, (other) => pairDiscomfort(one, other)));
+  return {
+    cost(keys) {
+      let cost =
+        (misfires.get(setNumber(keys)) ?? 0) + (keys.length - 2) * KEY_DISCOMFORT + misses(keys) * MISS_COST;
+      for (const [at, key] of keys.entries()) {
+        cost += ownCost[key] ?? 0;
+        for (let other = at + 1; other < keys.length; other++) cost += pairCost[key]?.[keys[other] ?? 0] ?? 0;
+      }
+      for (const chord of standing) cost += conflictCost(chord, keys);
+      return cost;
+    },
+    explain({ keys, cost }) {
+      const chord: ChordToWatch = { keys, windowMs: wish.windowMs, quietBeforeMs: 0, layers };
+      const own = keys.map((key) => seats[key]).filter((seat) => seat !== undefined);
+      return {
+        keys: keys.map((key) => compiled.keyIds[key] ?? ''),
+        misfiresPer1000Words: misfires.get(setNumber(keys)) ?? 0,
+        missesPer1000Uses: 1000 * chordMissShare(situation, chord, [...watched, chord]),
+        comfort: comfortReasons(own),
+        conflicts: [
+          ...standing.flatMap((each) => chordConflict(each, keys) ?? []),
+          ...keys.flatMap((key) => inTheWay[key] ?? []),
+        ],
+        like: standing.filter((each) => each.shape === shapeOf(own)).map(({ id }) => id),
+        cost,
+      };
+    },
+  };
+}
+
+/** Misses in 1,000 uses by spread alone: they depend on how many keys and hands there are. */
+function missTable(situation: Situation, windowMs: number): (keys: readonly number[]) => number {
+  const { seats } = situation.runs;
+  const known = new Map<number, number>();
+  return (keys) => {
+    const isOneHand = keys.every((key) => seats[key]?.left === seats[keys[0] ?? 0]?.left);
+    const name = keys.length * 2 + (isOneHand ? 1 : 0);
+    const found = known.get(name);
+    if (found !== undefined) return found;
+    const share = chordMissShare(situation, { keys, windowMs, quietBeforeMs: 0, layers: 0 }, []);
+    known.set(name, share * 1000);
+    return share * 1000;
+  };
+}
+
+interface StandingChord {
+  readonly id: ChordId;
+  readonly has: Uint8Array;
+  readonly size: number;
+  readonly shape: string;
+}
+
+function standingChords(
+  keymap: Keymap,
+  { compiled, seats }: PressRuns,
+  layers: readonly LayerId[],
+): readonly StandingChord[] {
+  const isLive = (chord: Chord) => layersOfChord(keymap, chord).some((id) => layers.includes(id));
+  return chordsOf(keymap)
+    .filter(isLive)
+    .map((chord) => {
+      const has = new Uint8Array(compiled.keyIds.length);
+      const keys = chord.keys.map((key) => compiled.keyNumbers.get(key) ?? -1);
+      for (const key of keys) has[key] = 1;
+      return {
+        id: chord.id,
+        has,
+        size: chord.keys.length,
+        shape: shapeOf(keys.flatMap((key) => seats[key] ?? [])),
+      };
+    });
+}
+
+function shapeOf(seats: readonly Seat[]): string {
+  return seats
+    .map(({ finger, row, column }) => `${finger} ${row} ${column}`)
+    .sort()
+    .join(', ');
+}
+
+function shared({ has }: StandingChord, keys: readonly number[]): number {
+  let count = 0;
+  for (const key of keys) count += has[key] ?? 0;
+  return count;
+}
+
+/** Infinite where the set is that chord already. */
+function conflictCost(chord: StandingChord, keys: readonly number[]): number {
+  const common = shared(chord, keys);
+  if (common < 2 || (common < chord.size && common < keys.length)) return 0;
+  return common === chord.size && common === keys.length ? Number.POSITIVE_INFINITY : CONFLICT_COST.chord;
+}
+
+function chordConflict(chord: StandingChord, keys: readonly number[]): Conflict | null {
+  if (conflictCost(chord, keys) === 0) return null;
+  return { what: chord.size > keys.length ? 'larger-chord' : 'smaller-chord', chord: chord.id };
+}
+
+/** A key that is held for something on one of the layers. */
+function keyConflict(
+  keymap: Keymap,
+  key: KeyId,
+  layers: readonly LayerId[],
+): Extract<Conflict, { key: KeyId }> | null {
+  let found: Extract<Conflict, { key: KeyId }> | null = null;
+  for (const layer of keymap.layers) {
+    if (!layers.includes(layer.id) || !Object.hasOwn(layer.places, key)) continue;
+    const { tap, hold } = layer.places[key] ?? {};
+    const only = tap ?? hold;
+    if (tap !== undefined && hold !== undefined) found ??= { what: 'hold-tap', key };
+    else if (only?.do === 'layer' && only.mode === 'while-held') return { what: 'held-key', key };
+  }
+  return found;
+}
+
+function costOfKey(what: Conflict['what'] | undefined): number {
+  return what === 'held-key' ? CONFLICT_COST.heldKey : CONFLICT_COST.holdTap;
+}

@@ -1,0 +1,109 @@
+import type { KeyEvent } from '../base/key-event.ts';
+import type { Compiled } from '../engine/compiled.ts';
+import { createEngine } from '../engine/engine.ts';
+import type { Engine, TraceEntry } from '../engine/types.ts';
+import type { Intent, Listener } from './hands.ts';
+
+/** Counts of one thing over batches; each batch is a typist. */
+export interface Batches {
+  /** What came of it, per batch. */
+  readonly hits: number[];
+  /** How often it could have come, per batch. */
+  readonly tries: number[];
+}
+
+const WAIT_BINS = 1001;
+
+/** Plays what hands do through the engine and counts where the outcome is not what was meant. */
+export class Tally implements Listener {
+  readonly chordMisfires = new Map<number, Batches>();
+  readonly chordMisses = new Map<number, Batches>();
+  /** By layer × number of keys + key. */
+  readonly holdMisfires = new Map<number, Batches>();
+  readonly holdMisses = new Map<number, Batches>();
+  /** Waits of taps by press, in ms, rounded. */
+  readonly waits = new Map<number, Float64Array>();
+  private readonly compiled: Compiled;
+  private readonly engine: Engine;
+  private readonly chordNumbers: ReadonlyMap<string, number>;
+  /** Per key, what its presses that are still to be settled were meant to be, and when they came. */
+  private readonly meant: Intent[][];
+  private readonly times: number[][];
+  private batch = 0;
+
+  constructor(compiled: Compiled) {
+    this.compiled = compiled;
+    this.chordNumbers = new Map(compiled.chords.map(({ id, index }) => [id, index]));
+    this.meant = compiled.keyIds.map(() => []);
+    this.times = compiled.keyIds.map(() => []);
+    this.engine = createEngine(compiled, { output: () => undefined, trace: (entry) => this.hear(entry) });
+  }
+
+  /** The next typist's counts are kept apart. */
+  nextBatch(): void {
+    this.batch++;
+  }
+
+  event(event: KeyEvent): void {
+    this.engine.feed(event);
+  }
+
+  finish(): void {
+    this.engine.finish();
+  }
+
+  intend(key: number, t: number, intent: Intent): void {
+    this.meant[key]?.push(intent);
+    this.times[key]?.push(t);
+  }
+
+  private hear(entry: TraceEntry): void {
+    if (entry.what === 'chord') this.chordFired(this.chordNumbers.get(entry.chord ?? '') ?? -1);
+    else if (
+      entry.key !== undefined &&
+      (entry.what === 'tap' || entry.what === 'hold' || entry.what === 'no-binding')
+    )
+      this.keySettled(this.compiled.keyNumbers.get(entry.key) ?? -1, entry);
+  }
+
+  private chordFired(chord: number): void {
+    const { has } = this.compiled.chords[chord] ?? {};
+    let isMeant = true;
+    for (const [key, meant] of this.meant.entries()) {
+      if (has?.[key] !== 1) continue;
+      this.times[key]?.shift();
+      if (meant.shift()?.chord !== chord) isMeant = false;
+    }
+    if (!isMeant) count(this.chordMisfires, chord, this.batch, 1, 0);
+    else count(this.chordMisses, chord, this.batch, -1, 0);
+  }
+
+  private keySettled(key: number, { what, t }: TraceEntry): void {
+    const meant = this.meant[key]?.shift();
+    const since = this.times[key]?.shift() ?? t;
+    if (meant === undefined || meant.chord >= 0 || meant.place < 0) return;
+    const place = meant.place * this.compiled.keyIds.length + key;
+    if (meant.asHold) count(this.holdMisses, place, this.batch, what === 'hold' ? 0 : 1, 1);
+    else if (what === 'hold') count(this.holdMisfires, place, this.batch, 1, 0);
+    else this.waited(meant.press, t - since);
+  }
+
+  /** A chord is being used: a miss until it fires. */
+  usesChord(chord: number): void {
+    count(this.chordMisses, chord, this.batch, 1, 1);
+  }
+
+  private waited(press: number, ms: number): void {
+    const bins = this.waits.get(press) ?? new Float64Array(WAIT_BINS);
+    this.waits.set(press, bins);
+    const bin = Math.min(WAIT_BINS - 1, Math.round(ms));
+    bins[bin] = (bins[bin] ?? 0) + 1;
+  }
+}
+
+function count(counts: Map<number, Batches>, at: number, batch: number, hits: number, tries: number): void {
+  const own = counts.get(at) ?? { hits: [], tries: [] };
+  counts.set(at, own);
+  own.hits[batch] = (own.hits[batch] ?? 0) + hits;
+  own.tries[batch] = (own.tries[batch] ?? 0) + tries;
+}
