@@ -5,11 +5,13 @@ import { benchCoverage } from './bench/coverage-bench.ts';
 import { benchDesign } from './bench/design-bench.ts';
 import { benchEngine } from './bench/engine-bench.ts';
 import { benchFindings } from './bench/findings-bench.ts';
+import { benchTypist } from './bench/typist-bench.ts';
 
 const SUITES: readonly (readonly [string, () => BenchRow[]])[] = [
   ['Engine', benchEngine],
   ['Findings', benchFindings],
   ['Findings and routes', benchDesign],
+  ['Accidents', benchTypist],
   ['Coverage', benchCoverage],
 ];
 

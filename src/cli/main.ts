@@ -1,6 +1,8 @@
+import { accidentsCommand } from './commands/accidents.ts';
 import { checkCommand } from './commands/check.ts';
 import { playCommand } from './commands/play.ts';
 import { routeCommand } from './commands/route.ts';
+import { suggestCommand } from './commands/suggest.ts';
 import { worksheetCommand } from './commands/worksheet.ts';
 import { type Outcome, refused } from './outcome.ts';
 import { USAGE } from './usage.ts';
@@ -10,6 +12,8 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> =
   route: routeCommand,
   play: playCommand,
   worksheet: worksheetCommand,
+  accidents: accidentsCommand,
+  suggest: suggestCommand,
 };
 
 function run([verb, ...rest]: readonly string[]): Outcome {

@@ -10,9 +10,15 @@ export const USAGE = `usage: npm run -s handful -- COMMAND …
   worksheet FILE [--as md|csv] [--host LAYOUT]
       every layer, key and chord with W3C codes and HID usages, for entering the design elsewhere by hand
 
+  accidents FILE [--text NAME_OR_FILE] [--wpm N] [--simulate WORDS --seed N] [--json] [--host LAYOUT]
+      how often ordinary typing sets chords and holds off, how often they fail when meant, how long letters wait
+  suggest FILE --action ACTION [--keys 2-4] [--text NAME_OR_FILE] [--wpm N] [--window MS] [--json] [--host LAYOUT]
+      chords for an action such as '{"do":"key","code":"Tab"}' on the base layer, the best first
+
   FILE is a neutral keymap. A need list is a built-in name (ascii, editing, function-keys, media, modifiers, shortcuts,
   shortcuts-macos, posix, names of programming languages, cldr:xx for the language xx), or a file with one need a line
   or JSON { "name", "needs" }.
+  A text is english, german, french, spanish, portuguese, polish, code, or a file of running text.
   LAYOUT is an XKB layout and variant, such as de or "us mac", instead of the design's first host.
   Exit codes: 0 all well, 1 something is broken or missing, 2 the input could not be read (the reason is on stderr).
   In CSV a cell that begins with = + - or @ has an apostrophe before it, so that no spreadsheet takes it for a formula.`;

@@ -29,13 +29,8 @@ export function waitOf(
   );
   if (own === undefined || (possible.length === 0 && hold === null)) return null;
   const after = waitsAfter(situation, press, possible);
-  const gather = gatherSurvival(situation, press, possible, after);
   const settle = settleSurvival(situation, press, hold, after);
-  const quietGather = Math.min(
-    ...possible.map(({ quietBeforeMs }) => quietBeforeMs),
-    Number.POSITIVE_INFINITY,
-  );
-  const mayGather = possible.length === 0 ? 0 : quietShare(situation, press, quietGather);
+  const { mayGather, gather } = gatherOf(situation, press, possible, after);
   const maySettle = hold === null ? 0 : quietShare(situation, press, hold.quietBeforeMs);
   const both = Math.min(mayGather, maySettle);
   const survival = gather.map(
@@ -45,6 +40,30 @@ export function waitOf(
       (maySettle - both) * (settle[step] ?? 0),
   );
   return waitingOf(survival);
+}
+
+/** P(the press waits for any chord), and, if it does, P(it still waits) at t = 0, 2, 4 … ms. */
+function gatherOf(
+  situation: Situation,
+  press: number,
+  possible: readonly ChordToWatch[],
+  next: NextPress,
+): { readonly mayGather: number; readonly gather: readonly number[] } {
+  const gather: number[] = Array(STEPS).fill(0);
+  const levels = [...new Set(possible.map(({ quietBeforeMs }) => quietBeforeMs))].sort(
+    (one, other) => one - other,
+  );
+  const reached = levels.map((quiet) => quietShare(situation, press, quiet));
+  const [mayGather = 0] = reached;
+  if (mayGather === 0) return { mayGather, gather };
+  for (const [at, quiet] of levels.entries()) {
+    // So much quiet and no more: only the chords that ask for no more are possible.
+    const share = ((reached[at] ?? 0) - (reached[at + 1] ?? 0)) / mayGather;
+    const live = possible.filter(({ quietBeforeMs }) => quietBeforeMs <= quiet);
+    for (const [step, waits] of gatherSurvival(situation, press, live, next).entries())
+      gather[step] = (gather[step] ?? 0) + share * waits;
+  }
+  return { mayGather, gather };
 }
 
 /** P(the next press has come), at t = 0, 2, 4 … ms: of any key, of a key that no possible chord holds, of one of the same hand. */

@@ -59,7 +59,7 @@ export interface Simulation {
   readonly stoppedBy: 'words' | 'cancelled';
 }
 
-const WORDS_EACH = 250;
+const WORDS_EACH = 100;
 /** Slips within 60 ms over those within 40; see `slipShare`. */
 const ALL_SLIPS = 1.4;
 /** Characters between two uses. */

@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+import { estimateAccidents } from '../../../src/core/typist/accidents.ts';
+import { personOfGroup } from '../../../src/core/typist/person.ts';
+import { suggestChords, USUAL_WISH } from '../../../src/core/typist/suggest-chords.ts';
+import { chordOver, englishOn, keyOf, plainKeymap } from './plain-board.ts';
+
+const person = personOfGroup('average');
+const wish = { ...USUAL_WISH, layers: ['base'] };
+const keysOf = (letters: string) => [...letters].map((letter) => keyOf.get(letter) ?? '').sort();
+const plain = plainKeymap();
+const runs = englishOn(plain);
+
+describe('all sets of keys for a chord', () => {
+  const { suggestions, considered, stoppedBy } = suggestChords(plain, runs, person, {
+    ...wish,
+    limit: 70_000,
+  });
+  const rankOf = (letters: string) =>
+    suggestions.findIndex(({ keys }) => [...keys].sort().join() === keysOf(letters).join());
+
+  test('every set of 2 to 4 of 36 keys is looked at, the best first', () => {
+    expect(considered).toBe((36 * 35) / 2 + (36 * 35 * 34) / 6 + (36 * 35 * 34 * 33) / 24);
+    expect(stoppedBy).toBe('all');
+    const costs = suggestions.map(({ cost }) => cost);
+    expect(costs).toEqual(costs.toSorted((one, other) => one - other));
+  });
+
+  test.each([
+    ['DF', 'ER', 'letters that the text puts side by side are worse'],
+    ['SD', 'WD', 'so are rows apart'],
+    ['JK', 'UM', 'a finger that presses two keys is worse than any two that press one each'],
+    ['DF', 'ASDF', 'and more keys than it takes'],
+  ])('%s comes before %s: %s', (better, worse) => {
+    expect(rankOf(better)).toBeGreaterThanOrEqual(0);
+    expect(rankOf(better)).toBeLessThan(rankOf(worse));
+  });
+
+  test('a budget stops it', () => {
+    const few = suggestChords(plain, runs, person, { ...wish, mostSets: 700 });
+    expect(few).toMatchObject({ considered: 700, stoppedBy: 'budget' });
+  });
+});
+
+test.each(['DF', 'TH', 'ER', 'THE', 'JK'])('the ranking has the figures of the estimate: %s', (letters) => {
+  const { suggestions } = suggestChords(plain, runs, person, { ...wish, limit: 10_000, keys: [2, 3] });
+  const found = suggestions.find(({ keys }) => [...keys].sort().join() === keysOf(letters).join());
+  const [chord] = estimateAccidents(plainKeymap({}, [chordOver(letters, 50)]), runs, person).chords;
+  // The ranking looks at no other chord, the estimate at the chord itself with the key before as well.
+  expect(found?.misfiresPer1000Words).toBeCloseTo(chord?.misfiresPer1000Words ?? -1, 1);
+  expect(found?.missesPer1000Uses).toBeCloseTo(chord?.missesPer1000Uses ?? -1, 6);
+});
+
+describe('what a set gets in the way of', () => {
+  const keymap = plainKeymap({ F: { hold: { do: 'key', code: 'ShiftLeft' } } }, [
+    chordOver('SD', 50),
+    chordOver('JKL', 50),
+  ]);
+  const here = englishOn(keymap);
+  const { suggestions } = suggestChords(keymap, here, person, { ...wish, limit: 10_000, keys: [2, 3] });
+  const conflictsOf = (letters: string) =>
+    suggestions.find(({ keys }) => [...keys].sort().join() === keysOf(letters).join())?.conflicts;
+
+  test('a set that is a chord already is left out', () => {
+    expect(conflictsOf('SD')).toBeUndefined();
+    expect(conflictsOf('JKL')).toBeUndefined();
+  });
+
+  test('chords that it holds or that hold it, and keys with a hold, are named', () => {
+    expect(conflictsOf('JK')).toEqual([{ what: 'larger-chord', chord: 'chord-JKL' }]);
+    expect(conflictsOf('SDE')).toEqual([{ what: 'smaller-chord', chord: 'chord-SD' }]);
+    expect(conflictsOf('DF')).toEqual([{ what: 'hold-tap', key: keyOf.get('F') }]);
+    expect(conflictsOf('WE')).toEqual([]);
+  });
+
+  test('a chord of the same shape on the other hand is named', () => {
+    const mirrored = suggestions.find(({ keys }) => [...keys].sort().join() === keysOf('KL').join());
+    expect(mirrored?.like).toEqual(['chord-SD']);
+  });
+});
