@@ -29,7 +29,6 @@ export class Hands {
   private readonly listener: Listener;
   private readonly random: () => number;
   private readonly nesting: number;
-  private readonly letterUpFirst: number;
   private typist: SampledTypist;
   /** Keys that are still to come up, by time. */
   private ups: Pending[] = [];
@@ -47,7 +46,6 @@ export class Hands {
     this.random = random;
     this.t = 0;
     this.nesting = situation.model.dwells.nestingFactor();
-    this.letterUpFirst = situation.model.person.parameters.letterUpFirst;
   }
 
   /** Another typist sits down after a while, all keys up. */
@@ -95,24 +93,28 @@ export class Hands {
 
   private tap(key: number, t: number, intent: Intent): void {
     let up = t + this.dwell(key);
-    if (this.heldUntil > 0) {
-      for (const each of this.ups) if (each.t >= this.heldUntil && each.t <= t) each.t = t + JUST_MS;
-      this.heldUntil = Math.max(this.heldUntil, t + 2 * JUST_MS);
-      const isFirst = this.random() < this.letterUpFirst;
-      up = isFirst ? Math.min(up, this.heldUntil - JUST_MS) : Math.max(up, this.heldUntil + JUST_MS);
-    } else up = this.unnested(t, up);
+    if (this.heldUntil > 0) this.keepHeld(t);
+    else up = this.unnested(t, up);
     this.down(key, t, up, intent);
     this.latest = { key, isTap: true };
   }
 
-  /** Independent times nest too often: mostly the two keys come up in the order in which they went down. */
+  /** What is held for this press stays down until after it; whether the letter then comes up first is left to the times. */
+  private keepHeld(t: number): void {
+    if (this.heldUntil > t) return;
+    for (const each of this.ups) if (each.t >= this.heldUntil && each.t <= t) each.t = t + JUST_MS;
+    this.heldUntil = t + JUST_MS;
+  }
+
+  /**
+   * Independent times nest too often: mostly the second key stays down a little longer than the first. The first keeps its
+   * dwell, on which it hangs whether it becomes a hold.
+   */
   private unnested(t: number, up: number): number {
     const { key, isTap } = this.latest;
     const before = isTap ? this.ups.find((each) => each.key === key) : undefined;
     if (before === undefined || before.t <= up || before.t <= t || this.random() < this.nesting) return up;
-    const later = before.t;
-    before.t = up;
-    return later;
+    return before.t + JUST_MS;
   }
 
   private chord({ keys }: Press, t: number, intent: Intent): void {

@@ -5,6 +5,7 @@ import { STEP_MS, STEPS } from './intervals.ts';
 import { ANY_LETTERS } from './pair-class.ts';
 import { HOLD_DOWN_MS, HOLD_LAG_MS } from './parameters.ts';
 import type { Situation } from './situation.ts';
+import { intervalsWithin } from './together.ts';
 
 /** The timing of a hold/tap key, ms where durations. */
 export type HoldTiming = Pick<
@@ -127,7 +128,7 @@ export function holdMissShare({ model, runs, kinds }: Situation, key: number, ti
   return atOnce + (1 - atOnce) * missed;
 }
 
-/** P(the press before was a tap of the key itself, and not long ago). */
+/** P(one of the presses before was a tap of the key itself, and not long ago). */
 function againShare(
   { presses }: Situation['runs'],
   { per1000, fingers }: Situation['kinds'],
@@ -144,9 +145,28 @@ function againShare(
     if (press.keys[0] !== key || press.both === null || press.asHold) continue;
     // The interval is within the tap's dwell, taken at its median, and the time allowed together.
     const dwell = model.dwells.table(fingers[number] ?? 0).findIndex((down) => down < 0.5) * STEP_MS;
-    own += count * anyWithin(model, againWithinMs + dwell);
+    own += count * soonShare(model, againWithinMs + dwell);
   }
   return all === 0 ? 0 : own / all;
+}
+
+/** How many presses back a tap of the key may lie and still count as soon again. */
+const PRESSES_BACK = 3;
+const soonShares = new WeakMap<Situation['model'], Map<number, number>>();
+
+/** How many of the last presses lie within a time, on average over the population. */
+function soonShare(model: Situation['model'], ms: number): number {
+  const known = soonShares.get(model) ?? new Map<number, number>();
+  soonShares.set(model, known);
+  const found = known.get(ms);
+  if (found !== undefined) return found;
+  let share = 0;
+  for (let back = 1; back <= PRESSES_BACK; back++) {
+    const within = intervalsWithin(model, Array(back).fill(ANY_LETTERS), ms);
+    share += NODES.reduce((sum, { weight }, node) => sum + weight * (within[node] ?? 0), 0);
+  }
+  known.set(ms, share);
+  return share;
 }
 
 /** P(any interval between letters ≤ t) over the population. */

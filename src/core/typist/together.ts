@@ -34,6 +34,19 @@ export function runWithin(
   });
 }
 
+/** For each node, P(intervals of these kinds take no longer together), whether keys are still down or not. */
+export function intervalsWithin(
+  model: Model,
+  kinds: readonly IntervalKind[],
+  windowMs: number,
+): readonly number[] {
+  const steps = Math.min(STEPS - 1, windowMs / STEP_MS);
+  return NODES.map((_, node) => {
+    const tables = kinds.map((kind) => model.intervals.table(kind)[node]);
+    return tables.length === 1 ? at(tables[0] ?? EMPTY, steps) : convolved(tables, steps);
+  });
+}
+
 const EMPTY = new Float64Array(STEPS);
 
 /** P(sum of times ≤ a number of steps) out of their distribution functions. */
