@@ -35,12 +35,7 @@ export type Act =
   /** Modifiers that are down while the key is; `bare`: a single one, which can be a need by itself. */
   | { readonly kind: 'modifiers'; readonly set: ModifierSet; readonly bare: Code | null }
   | { readonly kind: 'layer'; readonly layer: number; readonly mode: 'while-held' | 'latch' | 'lock' }
-  | {
-      readonly kind: 'modifier';
-      readonly set: ModifierSet;
-      readonly code: Code;
-      readonly mode: 'latch' | 'lock';
-    }
+  | { readonly kind: 'modifier'; readonly set: ModifierSet; readonly mode: 'latch' | 'lock' }
   | { readonly kind: 'none' };
 
 const NONE: Act = { kind: 'none' };
@@ -60,7 +55,7 @@ export function actOf(action: Action, host: HostLayout, layerNumbers: ReadonlyMa
       return layer === undefined || layer === 0 ? NONE : { kind: 'layer', layer, mode: action.mode };
     }
     case 'modifier':
-      return { kind: 'modifier', set: modifierBit(action.code), code: action.code, mode: action.mode };
+      return { kind: 'modifier', set: modifierBit(action.code), mode: action.mode };
     default:
       return NONE;
   }

@@ -1,7 +1,7 @@
 import { keyName } from '../board/key-name.ts';
 import { codeName } from '../host/code-names.ts';
-import { chordById, layerById } from '../keymap/lookup.ts';
-import type { Action, Keymap } from '../keymap/types.ts';
+import { bindingThrough, chordById, layerById } from '../keymap/lookup.ts';
+import type { Action, Keymap, LayerId } from '../keymap/types.ts';
 import type { Route, Step } from './types.ts';
 
 /**
@@ -9,34 +9,45 @@ import type { Route, Step } from './types.ts';
  * home + left middle home together (Tab)". What a key does is told where it is a layer, a modifier or a chord.
  */
 export function describeSteps(keymap: Keymap, route: Route): string[] {
-  const on: string[] = [];
+  let on: readonly On[] = [];
   return route.steps.map((step) => {
-    const does = step.move === 'release' ? null : doesOf(keymap, step, on);
-    if (step.move !== 'release') turnOn(keymap, step, on);
     const names = step.keys.map((key) => keyName(keymap.board, key)).join(' + ');
-    const together = step.keys.length > 1 && step.move !== 'release' ? ' together' : '';
+    if (step.move === 'release') {
+      on = on.filter(({ keys }) => keys !== step.keys.join());
+      return `release ${names}`;
+    }
+    const does = doesOf(keymap, step, on);
+    on = [...on, ...turnedOnBy(keymap, step, on)];
+    const together = step.keys.length > 1 ? ' together' : '';
     return `${step.move} ${names}${together}${does === null ? '' : ` (${does})`}`;
   });
 }
 
-function actionOf(
-  keymap: Keymap,
-  step: Exclude<Step, { move: 'release' }>,
-  on: readonly string[],
-): Action | undefined {
-  if (step.chord !== undefined) return chordById(keymap, step.chord)?.action;
-  const [key = ''] = step.keys;
-  const layer = keymap.layers.findLast(
-    ({ id, places }, number) => (number === 0 || on.includes(id)) && Object.hasOwn(places, key),
-  );
-  return layer?.places[key]?.[step.side];
+/** A layer that is on, and the keys that turned it on. */
+interface On {
+  readonly layer: LayerId;
+  readonly keys: string;
 }
 
-function doesOf(
-  keymap: Keymap,
-  step: Exclude<Step, { move: 'release' }>,
-  on: readonly string[],
-): string | null {
+type Press = Exclude<Step, { move: 'release' }>;
+
+/** The layers on when these are turned on: those that wait for them too. */
+function layersOn(keymap: Keymap, on: readonly On[]): ReadonlySet<LayerId> {
+  const layers = new Set(on.map(({ layer }) => layer));
+  const base = keymap.layers[0];
+  if (base !== undefined) layers.add(base.id);
+  for (const { id, onWhile } of keymap.layers)
+    if (onWhile?.every((lower) => layers.has(lower))) layers.add(id);
+  return layers;
+}
+
+function actionOf(keymap: Keymap, step: Press, on: readonly On[]): Action | undefined {
+  if (step.chord !== undefined) return chordById(keymap, step.chord)?.action;
+  const [key = ''] = step.keys;
+  return bindingThrough(keymap, layersOn(keymap, on), key)?.binding[step.side];
+}
+
+function doesOf(keymap: Keymap, step: Press, on: readonly On[]): string | null {
   const action = actionOf(keymap, step, on);
   if (action === undefined) return null;
   if (action.do === 'layer') return layerById(keymap, action.layer)?.name ?? action.layer;
@@ -51,12 +62,7 @@ function wordsOf(action: Action): string | null {
   return action.do === 'text' ? action.text : null;
 }
 
-/** Keeps count of the layers that the steps so far have turned on, as far as words need it. */
-function turnOn(keymap: Keymap, step: Exclude<Step, { move: 'release' }>, on: string[]): void {
+function turnedOnBy(keymap: Keymap, step: Press, on: readonly On[]): readonly On[] {
   const action = actionOf(keymap, step, on);
-  if (action?.do !== 'layer') return;
-  on.push(action.layer);
-  for (const { id, onWhile } of keymap.layers) {
-    if (onWhile?.every((lower) => on.includes(lower) || lower === keymap.layers[0]?.id)) on.push(id);
-  }
+  return action?.do === 'layer' ? [{ layer: action.layer, keys: step.keys.join() }] : [];
 }

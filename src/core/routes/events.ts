@@ -1,15 +1,13 @@
 import type { KeyEvent } from '../base/key-event.ts';
 import { chordsOf, timingOf } from '../keymap/timing.ts';
 import type { Keymap } from '../keymap/types.ts';
-import type { Plan } from './plan.ts';
+import { type Plan, SHORTEST_MS } from './plan.ts';
 import type { Move, State } from './state.ts';
 
 /** ms between two moves, where no threshold asks for less. */
 const STEP_MS = 10;
 /** What is waited out is waited out by this much: a timer at T is handled after the events at T (rule I4). */
 const BEYOND_MS = 1;
-/** Nothing has to fit into shorter times. */
-const SHORTEST_MS = 1;
 /** Several events must fit into every threshold of the keymap. */
 const PARTS = 16;
 

@@ -94,6 +94,9 @@ function setOf(numbers: readonly (number | undefined)[]): LayerSet {
   return numbers.reduce<LayerSet>((set, number) => (number === undefined ? set : set | (1 << number)), 0);
 }
 
+/** Shorter times than this are no times for a hand: nothing is made to fit into them, ms. */
+export const SHORTEST_MS = 1;
+
 /** Between two presses more than this passes anyway, ms. */
 const ANY_GAP_MS = 0.05;
 

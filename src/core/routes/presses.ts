@@ -7,6 +7,7 @@ import {
   type Plan,
   type PlannedBinding,
   type PlannedChord,
+  SHORTEST_MS,
   viewOf,
 } from './plan.ts';
 import { isDown, type OpenAsTap, type State, turnedOn } from './state.ts';
@@ -39,9 +40,6 @@ export interface Press {
 export type Wants = (act: Act, kept: boolean) => boolean;
 
 type Take = (press: Press) => void;
-
-/** Shorter times than this are no times for a hand: nothing is made to fit into them. */
-const SHORTEST_MS = 1;
 
 const NO_CHORDS: readonly PlannedChord[] = [];
 

@@ -1,5 +1,6 @@
 import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
 import { besideOf } from './beside-of.ts';
+import { keepBeside } from './keep-beside.ts';
 import styles from './popover.module.css';
 
 export interface PopoverProps {
@@ -21,17 +22,10 @@ export function Popover({ anchor, onClose, label, role = 'dialog', children }: P
     const element = sheet.current;
     if (element === null) return;
     element.showPopover();
-    const place = () => putBeside(element, anchor.current);
-    place();
-    const watch = new ResizeObserver(place);
-    watch.observe(element);
-    window.addEventListener('resize', place);
-    window.addEventListener('scroll', place, true);
-    return () => {
-      watch.disconnect();
-      window.removeEventListener('resize', place);
-      window.removeEventListener('scroll', place, true);
-    };
+    return keepBeside(element, (size, win) => {
+      const box = anchor.current?.getBoundingClientRect();
+      return box === undefined ? null : besideOf(box, size, win);
+    });
   }, [anchor]);
   useFocusBack(sheet, anchor);
   useClosing(sheet, anchor, onClose);
@@ -41,17 +35,6 @@ export function Popover({ anchor, onClose, label, role = 'dialog', children }: P
       {children}
     </div>
   );
-}
-
-function putBeside(element: HTMLElement, anchor: Element | null): void {
-  if (anchor === null) return;
-  const place = besideOf(
-    anchor.getBoundingClientRect(),
-    { width: element.offsetWidth, height: element.offsetHeight },
-    { width: window.innerWidth, height: window.innerHeight },
-  );
-  element.style.left = `${place.left}px`;
-  element.style.top = `${place.top}px`;
 }
 
 function useFocusBack(sheet: RefObject<HTMLElement | null>, anchor: RefObject<Element | null>): void {

@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { ARRANGEMENTS } from '../../../src/core/board/arrangements.ts';
 import { layArrangement, layLines } from '../../../src/core/board/lay-rows.ts';
 import { parametricBoard } from '../../../src/core/board/parametric.ts';
 import { READY_BOARDS } from '../../../src/core/board/ready-boards.ts';
 import { boardRows } from '../../../src/core/board/rows.ts';
+import { hostFromTable } from '../../../src/core/host/host-from-table.ts';
+import { readHostTable } from '../../../src/core/host/host-table.ts';
+import type { Code } from '../../../src/core/keymap/codes.ts';
 import type { Board } from '../../../src/core/keymap/types.ts';
 
 const boards = READY_BOARDS.map(
@@ -21,6 +25,33 @@ function rowsOf(board: Board, taps: Readonly<Record<string, unknown>>): string[]
 
 const withoutDots = (rows: readonly string[]) =>
   rows.map((row) => row.replaceAll('·', '')).filter((row) => row !== '');
+
+/** The keys of three rows of ten on a full keyboard, by code. */
+const ROW_CODES: readonly (readonly Code[])[] = [
+  ['KeyQ', 'KeyW', 'KeyE', 'KeyR', 'KeyT', 'KeyY', 'KeyU', 'KeyI', 'KeyO', 'KeyP'],
+  ['KeyA', 'KeyS', 'KeyD', 'KeyF', 'KeyG', 'KeyH', 'KeyJ', 'KeyK', 'KeyL', 'Semicolon'],
+  ['KeyZ', 'KeyX', 'KeyC', 'KeyV', 'KeyB', 'KeyN', 'KeyM', 'Comma', 'Period', 'Slash'],
+];
+
+describe('the standard arrangements are what XKB gives (tables written from Debian xkb-data)', () => {
+  test.each([
+    ['qwerty', 'us'],
+    ['qwertz', 'de'],
+    ['azerty', 'fr'],
+    ['dvorak', 'us-dvorak'],
+  ])('%s by %s', (id, file) => {
+    const table = readHostTable(JSON.parse(readFileSync(`public/hosts/${file}.json`, 'utf8')));
+    if (!table.ok) throw new Error(table.problem);
+    const host = hostFromTable(table.value);
+    const rows = ROW_CODES.map((codes) =>
+      codes.map((code) => {
+        const output = host.outputOf(code, { shift: false, level3: false, caps: false });
+        return output.kind === 'char' ? output.char : '';
+      }),
+    );
+    expect(rows.map((row) => row.join(''))).toEqual(ARRANGEMENTS.find((one) => one.id === id)?.rows);
+  });
+});
 
 describe.each(boards)('on %s', (_, board) => {
   test.each(ARRANGEMENTS.map((one) => [one.title, one] as const))(

@@ -104,7 +104,7 @@ const smallKeymap = keymapArbitrary({
   timing: false,
 });
 
-test('what every stream of three presses can type is found, and nothing they type is cheaper', () => {
+test('what every stream of three presses can type is found, and nothing they type takes fewer strokes or presses', () => {
   fc.assert(
     fc.property(
       smallKeymap,

@@ -254,6 +254,22 @@ describe('how a need is typed: steps | strokes, presses, holds, ms of waiting', 
     expect(told('key:Tab')).toEqual(['press left index home + left middle home together (Tab)']);
   });
 
+  test('after a layer was let go, a key is told by what it does then', () => {
+    const keymap = design({
+      base: { LT1: { tap: layer('moves', 'while-held') }, L22: { tap: char('f') } },
+      moves: { L22: { tap: layer('signs', 'latch') }, R22: { tap: key('ControlLeft') } },
+      signs: {},
+    });
+    const need = parseNeed('shortcut:Control+KeyF');
+    const route = need.ok ? findRoutes(keymap, usHost, [need.value])[0]?.route : null;
+    expect(route ? describeSteps(keymap, route) : []).toEqual([
+      'hold left inner thumb (moves)',
+      'hold right index home (Left Control)',
+      'release left inner thumb',
+      'press left index home',
+    ]);
+  });
+
   test('a need asked for twice is answered twice, in the order asked', () => {
     const keymap = design({ base: { R22: { tap: char('j') } } });
     const need = { kind: 'char', char: 'j' } as const;

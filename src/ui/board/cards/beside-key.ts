@@ -1,31 +1,15 @@
-/** An upright rectangle in the window, px. */
-export interface WindowBox {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
+import { type BoxSize, type Corner, MARGIN, type WindowBox, withinWindow } from '../../widgets/beside-of.ts';
 
-interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
-/** Between a card and its key, and between a card and the window's edge, px. */
+/** Between a card and its key, px. */
 const GAP = 10;
-const MARGIN = 8;
 
 /**
  * Where a card stands, px in the window, so that it does not cover its key: to the right of it, else to the left, else
  * under it, else above it; where it fits nowhere, at the side of the window that leaves most of the key in view.
  */
-export function besideKey(
-  key: WindowBox,
-  card: Size,
-  win: Size,
-): { readonly left: number; readonly top: number } {
-  const across = within(middleOf(key.left, key.right) - card.width / 2, card.width, win.width);
-  const down = within(middleOf(key.top, key.bottom) - card.height / 3, card.height, win.height);
+export function besideKey(key: WindowBox, card: BoxSize, win: BoxSize): Corner {
+  const across = withinWindow(middleOf(key.left, key.right) - card.width / 2, card.width, win.width);
+  const down = withinWindow(middleOf(key.top, key.bottom) - card.height / 3, card.height, win.height);
   if (key.right + GAP + card.width <= win.width - MARGIN) return { left: key.right + GAP, top: down };
   if (key.left - GAP - card.width >= MARGIN) return { left: key.left - GAP - card.width, top: down };
   if (key.bottom + GAP + card.height <= win.height - MARGIN) return { left: across, top: key.bottom + GAP };
@@ -47,8 +31,4 @@ export function boxAround(boxes: readonly WindowBox[]): WindowBox | null {
 
 function middleOf(one: number, other: number): number {
   return (one + other) / 2;
-}
-
-function within(start: number, length: number, whole: number): number {
-  return Math.max(MARGIN, Math.min(start, whole - length - MARGIN));
 }

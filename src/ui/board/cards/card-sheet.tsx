@@ -1,5 +1,6 @@
 import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
 import { IconButton } from '../../widgets/button.tsx';
+import { keepBeside } from '../../widgets/keep-beside.ts';
 import { besideKey, boxAround } from './beside-key.ts';
 import styles from './cards.module.css';
 
@@ -45,27 +46,11 @@ function usePlace(sheet: RefObject<HTMLElement | null>, anchors: () => readonly 
   useLayoutEffect(() => {
     const element = sheet.current;
     if (element === null) return;
-    const place = () => putBeside(element, anchors());
-    place();
-    const watch = new ResizeObserver(place);
-    watch.observe(element);
-    window.addEventListener('resize', place);
-    window.addEventListener('scroll', place, true);
-    return () => {
-      watch.disconnect();
-      window.removeEventListener('resize', place);
-      window.removeEventListener('scroll', place, true);
-    };
+    return keepBeside(element, (size, win) => {
+      const box = boxAround(anchors().map((anchor) => anchor.getBoundingClientRect()));
+      return box === null ? null : besideKey(box, size, win);
+    });
   });
-}
-
-function putBeside(element: HTMLElement, anchors: readonly SVGElement[]): void {
-  const box = boxAround(anchors.map((anchor) => anchor.getBoundingClientRect()));
-  if (box === null) return;
-  const size = { width: element.offsetWidth, height: element.offsetHeight };
-  const { left, top } = besideKey(box, size, { width: window.innerWidth, height: window.innerHeight });
-  element.style.left = `${left}px`;
-  element.style.top = `${top}px`;
 }
 
 function useFocusRequest(sheet: RefObject<HTMLElement | null>, request: number): void {

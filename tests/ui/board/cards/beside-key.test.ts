@@ -1,6 +1,7 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { besideKey, boxAround, type WindowBox } from '../../../../src/ui/board/cards/beside-key.ts';
+import { besideKey, boxAround } from '../../../../src/ui/board/cards/beside-key.ts';
+import type { WindowBox } from '../../../../src/ui/widgets/beside-of.ts';
 
 const WINDOW = { width: 1440, height: 900 };
 const CARD = { width: 372, height: 420 };

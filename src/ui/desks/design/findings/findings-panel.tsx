@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
+import { findingId } from '../../../../core/findings/finding-id.ts';
 import { useAnalysis } from '../../../../store/analysis.ts';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { type AlikeFindings, alikeFindings } from './alike-findings.ts';
@@ -75,14 +76,8 @@ function FindingList({ findings }: { readonly findings: readonly Finding[] }) {
   return (
     <ul className={styles.list}>
       {findings.map((finding) => (
-        <FindingCard key={findingKey(finding)} finding={finding} />
+        <FindingCard key={findingId(finding)} finding={finding} />
       ))}
     </ul>
   );
-}
-
-/** A finding has no id; what it is about and says makes it this one and keeps its card in place while others come and go. */
-function findingKey(finding: Finding): string {
-  const { keys, layers, chords } = finding.subjects;
-  return [finding.rule, finding.messageId, finding.message, ...keys, ...layers, ...chords].join('\u0000');
 }
