@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useBench } from '../../../../store/bench.ts';
 import { RovingGroup } from '../../../widgets/roving-group.tsx';
 import { litByRoute } from '../route-lit.ts';
@@ -14,29 +15,41 @@ export function NeedChips({
   onLook,
 }: {
   readonly group: NeedGroup;
-  readonly onLook: (row: NeedRow | null) => void;
+  /** Takes the need as it is written. */
+  readonly onLook: (need: string) => void;
 }) {
-  const light = useBench((bench) => bench.light);
-  const lookAt = (row: NeedRow) => {
-    light(row.route === null ? null : litByRoute(row.route, row.name));
-    onLook(row);
-  };
   return (
     <RovingGroup label={group.title} className={styles.chips}>
       {group.rows.map((row, index) => (
-        <Chip
-          key={row.text}
-          id={`need ${row.text}`}
-          glyph={row.glyph}
-          carried={{ carry: 'action', action: actionOfNeed(row.need), label: row.name }}
-          label={`${row.name}, ${row.status}: ${row.cost}`}
-          status={row.status}
-          marks={<CostMarks route={row.route} />}
-          tabStop={index === 0}
-          onLookAt={() => lookAt(row)}
-          onLookAway={() => light(null)}
-        />
+        <NeedChip key={row.text} row={row} tabStop={index === 0} onLook={onLook} />
       ))}
     </RovingGroup>
   );
 }
+
+interface NeedChipProps {
+  readonly row: NeedRow;
+  readonly tabStop: boolean;
+  readonly onLook: (need: string) => void;
+}
+
+/** Drawn anew only when its row is another one: a design asks for hundreds, and an edit concerns few. */
+const NeedChip = memo(function NeedChip({ row, tabStop, onLook }: NeedChipProps) {
+  const light = useBench((bench) => bench.light);
+  return (
+    <Chip
+      id={`need ${row.text}`}
+      glyph={row.glyph}
+      carried={{ carry: 'action', action: actionOfNeed(row.need), label: row.name }}
+      label={`${row.name}, ${row.status}: ${row.cost}`}
+      status={row.status}
+      marks={<CostMarks route={row.route} />}
+      tabStop={tabStop}
+      onLookAt={() => {
+        light(row.route === null ? null : litByRoute(row.route, row.name));
+        onLook(row.text);
+      }}
+      onLookAway={() => light(null)}
+    />
+  );
+});

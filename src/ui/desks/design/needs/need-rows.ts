@@ -46,6 +46,25 @@ export function needRows(needs: readonly NeedRoute[]): readonly NeedRow[] {
   }));
 }
 
+/** The new rows, but where nothing has come of an edit the very same as before, so that their chips need no drawing. */
+export function keptRows(before: readonly NeedRow[], rows: readonly NeedRow[]): readonly NeedRow[] {
+  const known = new Map(before.map((row) => [row.text, row]));
+  return rows.map((row) => {
+    const old = known.get(row.text);
+    return old !== undefined && isAlike(old, row) ? old : row;
+  });
+}
+
+function isAlike(one: NeedRow, other: NeedRow): boolean {
+  return (
+    one.status === other.status && one.cost === other.cost && movesOf(one.route) === movesOf(other.route)
+  );
+}
+
+function movesOf(route: Route | null): string {
+  return route?.steps.map(({ move, keys, chord }) => `${move} ${keys.join('+')} ${chord ?? ''}`).join() ?? '';
+}
+
 function statusOf(route: Route | null): NeedStatus {
   if (route === null) return 'missing';
   return route.clumsy ? 'clumsy' : 'reached';

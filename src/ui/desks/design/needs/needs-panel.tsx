@@ -1,4 +1,5 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useRef, useState } from 'react';
+import type { NeedRoute } from '../../../../core/routes/types.ts';
 import { useAnalysis } from '../../../../store/analysis.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { useFindList } from '../../../../store/need-lists.ts';
@@ -10,7 +11,14 @@ import { HostsLine } from '../hosts/hosts-line.tsx';
 import { NeedChips } from './need-chips.tsx';
 import { NeedDetail } from './need-detail.tsx';
 import { groupNeeds } from './need-groups.ts';
-import { countByStatus, type NeedStatus, needRows, searchNeeds } from './need-rows.ts';
+import {
+  countByStatus,
+  keptRows,
+  type NeedRow,
+  type NeedStatus,
+  needRows,
+  searchNeeds,
+} from './need-rows.ts';
 import { needSources } from './need-sources.ts';
 import { NeedsDialog } from './needs-dialog.tsx';
 import styles from './needs-panel.module.css';
@@ -30,7 +38,7 @@ export function NeedsPanel() {
   const [looked, setLooked] = useState<string | null>(null);
   const [choosing, setChoosing] = useState(false);
   const deferredQuery = useDeferredValue(query);
-  const rows = useMemo(() => needRows(needs), [needs]);
+  const rows = useNeedRows(needs);
   const counts = useMemo(() => countByStatus(rows), [rows]);
   const groups = useMemo(() => {
     const found = searchNeeds(rows, deferredQuery).filter((row) => only === null || row.status === only);
@@ -65,7 +73,7 @@ export function NeedsPanel() {
             startOpen
             badge={group.missing > 0 ? <Badge tone="broken">{group.missing} missing</Badge> : undefined}
           >
-            <NeedChips group={group} onLook={(row) => setLooked(row?.text ?? null)} />
+            <NeedChips group={group} onLook={setLooked} />
           </Disclosure>
         ))}
         {groups.length === 0 && <p className={styles.empty}>{emptyWords(rows.length, query)}</p>}
@@ -89,6 +97,15 @@ export function NeedsPanel() {
       {choosing && <NeedsDialog onClose={() => setChoosing(false)} />}
     </div>
   );
+}
+
+/** The rows of the needs; those of which nothing has come stay the very same from edit to edit. */
+function useNeedRows(needs: readonly NeedRoute[]): readonly NeedRow[] {
+  const before = useRef<readonly NeedRow[]>([]);
+  return useMemo(() => {
+    before.current = keptRows(before.current, needRows(needs));
+    return before.current;
+  }, [needs]);
 }
 
 function emptyWords(total: number, query: string): string {
