@@ -2,12 +2,10 @@
  * `npm run look`: pictures of the built page at three sizes, light and dark, for the eye. Takes keymap files to open in
  * it (default: the page as it opens, and every file of demo-layouts). Writes into .cache/look/.
  */
-import { mkdirSync, readdirSync, rmSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { chromium } from '@playwright/test';
-import { preview } from 'vite';
-import { findBrowser } from './find-browser.mjs';
+import { importDesign, openBuiltPage } from './built-page.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const folder = join(root, '.cache/look');
@@ -25,24 +23,21 @@ const designs = [undefined, ...(named.length > 0 ? named : demos)];
 
 rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
-const server = await preview({ root, logLevel: 'warn', preview: { port: 4300 } });
-const address = server.resolvedUrls?.local[0] ?? '';
-const executablePath = findBrowser();
-const browser = await chromium.launch({
-  ...(executablePath === undefined ? {} : { executablePath }),
-  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'],
-});
+const built = await openBuiltPage(root, 4300);
+if (built === undefined)
+  throw new Error('There is no browser on this machine: npm test says how to get one.');
 
 for (const design of designs) {
   for (const { name, width, height } of SIZES) {
     for (const colorScheme of ['light', 'dark']) {
-      const context = await browser.newContext({ viewport: { width, height }, colorScheme });
+      const context = await built.browser.newContext({ viewport: { width, height }, colorScheme });
       const page = await context.newPage();
       page.on('console', (message) => message.type() === 'error' && console.error(message.text()));
       page.on('pageerror', (error) => console.error(String(error)));
-      await page.goto(address);
+      await page.goto(built.address);
       await page.getByRole('main').waitFor();
-      if (design !== undefined) await page.locator('input[type=file]').first().setInputFiles(design);
+      if (design !== undefined)
+        await importDesign(page, design, JSON.parse(readFileSync(design, 'utf8')).name);
       await page.waitForTimeout(400);
       const picture = `${design === undefined ? 'first' : basename(design, '.json')}-${name}-${colorScheme}.png`;
       await page.screenshot({ path: join(folder, picture) });
@@ -51,5 +46,4 @@ for (const design of designs) {
     }
   }
 }
-await browser.close();
-await server.close();
+await built.close();
