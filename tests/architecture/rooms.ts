@@ -30,7 +30,7 @@ const MODEL = ['base', 'keymap'];
 const GROUND = [...MODEL, 'board', 'host'];
 const MIDDLE = [...GROUND, 'engine', 'routes', 'needs'];
 const JUDGING = [...MIDDLE, 'typist', 'findings', 'coverage'];
-const SHOWING = [...JUDGING, 'versions', 'link', 'drawing'];
+const SHOWING = [...JUDGING, 'rehearse', 'versions', 'link', 'drawing'];
 const ALL_CORE = [...SHOWING, 'effort', 'arrange', 'practice', 'check'];
 
 /** Who may import whom, from the ground up. A folder of src that is not here has no place in the house yet. */
@@ -45,6 +45,7 @@ export const ROOMS: readonly Room[] = [
   coreRoom('typist', 'the typist model', MIDDLE),
   coreRoom('findings', 'the rules', [...MIDDLE, 'typist']),
   coreRoom('coverage', 'what a need list costs', [...MIDDLE, 'typist']),
+  coreRoom('rehearse', 'streams of presses: written, recorded, replayed, compared; slips', JUDGING),
   coreRoom('versions', 'comparing designs', JUDGING),
   coreRoom('link', 'the design in an address', JUDGING),
   coreRoom('drawing', 'sheet and worksheet as text and SVG', JUDGING),
