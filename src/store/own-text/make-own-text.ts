@@ -82,8 +82,13 @@ export function makeOwnText(
       },
       forget: async () => {
         breakOff();
-        set({ text: null, counting: IDLE });
-        await values.del(KEPT_AS);
+        try {
+          // Only what is gone for good may look gone: the page can be left at any moment.
+          await values.del(KEPT_AS);
+          set({ text: null, counting: IDLE });
+        } catch (error) {
+          set({ counting: failedBy(error) });
+        }
       },
       count: async (gathering) => {
         breakOff();
@@ -92,11 +97,11 @@ export function makeOwnText(
         try {
           const text = await countTurn(mine, await gathering);
           if (text === null || turn !== mine) return;
-          set({ text, counting: IDLE });
-          await values.set(KEPT_AS, text);
+          const counting = await values.set(KEPT_AS, text).then(() => IDLE, failedBy);
+          set({ text });
+          if (turn === mine) set({ counting });
         } catch (error) {
-          const why = error instanceof Error ? error.message : String(error);
-          if (turn === mine) set({ counting: { state: 'failed', why } });
+          if (turn === mine) set({ counting: failedBy(error) });
         } finally {
           if (turn === mine) breakOff();
         }
@@ -106,6 +111,10 @@ export function makeOwnText(
 }
 
 const IDLE: Counting = { state: 'idle' };
+
+function failedBy(error: unknown): Counting {
+  return { state: 'failed', why: error instanceof Error ? error.message : String(error) };
+}
 
 function textOf(
   files: readonly File[],

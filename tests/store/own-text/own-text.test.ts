@@ -51,6 +51,37 @@ describe('the own text', () => {
     expect(await values.names()).toEqual([]);
   });
 
+  test('looks kept once it is kept, and gone once it is gone: the page may be left at any moment', async () => {
+    const { store, values } = fresh();
+    const seen: [string | undefined, readonly string[]][] = [];
+    const look = async () => {
+      const name = store.getState().text?.name;
+      seen.push([name, await values.names()]);
+    };
+    const stop = store.subscribe((now, before) => {
+      if (now.text !== before.text) void look();
+    });
+    await store.getState().count(folder(fileOf('a', 'a.txt')));
+    await store.getState().forget();
+    await Promise.resolve();
+    stop();
+    expect(seen).toEqual([
+      ['a.txt', ['own text']],
+      [undefined, []],
+    ]);
+  });
+
+  test('what cannot be deleted stays, and the reason is told', async () => {
+    const values = memoryKeyValue();
+    const { store } = fresh({ ...values, del: () => Promise.reject(new Error('The disk is full.')) });
+    await store.getState().count(folder(fileOf('a', 'a.txt')));
+    await store.getState().forget();
+    expect(store.getState()).toMatchObject({
+      text: { name: 'a.txt' },
+      counting: { state: 'failed', why: 'The disk is full.' },
+    });
+  });
+
   test('a count that is broken off leaves the old text, whenever it ends', async () => {
     const { store } = fresh();
     await store.getState().count(folder(fileOf('old', 'old.txt')));
