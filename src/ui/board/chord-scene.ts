@@ -1,11 +1,11 @@
 import { capCorners } from '../../core/board/caps.ts';
 import { convexHull } from '../../core/board/hull.ts';
 import { type Point, plus, turned } from '../../core/board/point.ts';
+import { actionInWords, legendOf } from '../../core/host/legend.ts';
 import { chordsOf, layersOfChord } from '../../core/keymap/timing.ts';
 import type { Board, BoardKey, Chord, ChordId, KeyId } from '../../core/keymap/types.ts';
 import { textWidth } from './fit-text.ts';
 import type { KeySceneSource } from './key-scene.ts';
-import { actionInWords, legendOf } from './legend.ts';
 import { roundedPath } from './rounded-path.ts';
 import { type Box, placeTag } from './tag-places.ts';
 

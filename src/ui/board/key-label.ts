@@ -1,9 +1,9 @@
 import { keyName } from '../../core/board/key-name.ts';
+import { actionInWords, type LegendSource } from '../../core/host/legend.ts';
 import { bindingOn } from '../../core/keymap/lookup.ts';
 import { chordsOf, layersOfChord } from '../../core/keymap/timing.ts';
 import type { Binding, Chord, KeyId } from '../../core/keymap/types.ts';
 import type { KeySceneSource } from './key-scene.ts';
-import { actionInWords, type LegendSource } from './legend.ts';
 
 /**
  * What is read out of a key: "right index home, Base: J; held: Left Shift; chord Tab with right middle home". Of

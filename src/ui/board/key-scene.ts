@@ -1,7 +1,7 @@
+import { type LegendSource, legendOf } from '../../core/host/legend.ts';
 import { bindingOn } from '../../core/keymap/lookup.ts';
 import type { Action, Binding, BoardKey, KeyId, Keymap, Layer, LayerId } from '../../core/keymap/types.ts';
 import { type FittedText, fitText, type TextSpace } from './fit-text.ts';
-import { type LegendSource, legendOf } from './legend.ts';
 
 /** A legend on a key, with its place from the cap's centre, mm, and the layer that it leads to, by its index. */
 export interface Glyph extends FittedText {

@@ -1,8 +1,8 @@
 import { type KeyboardEvent, useId, useState } from 'react';
 import type { HostLayout } from '../../../core/host/host-layout.ts';
+import { codeInWords } from '../../../core/host/legend.ts';
 import type { Code } from '../../../core/keymap/codes.ts';
 import { TextField } from '../../widgets/text-field.tsx';
-import { codeInWords } from '../legend.ts';
 import styles from './cards.module.css';
 import { type FoundCode, searchCodes } from './code-search.ts';
 

@@ -1,7 +1,7 @@
 import { codeName } from '../../../core/host/code-names.ts';
 import type { HostLayout } from '../../../core/host/host-layout.ts';
+import { codeInWords } from '../../../core/host/legend.ts';
 import { CODES, type Code } from '../../../core/keymap/codes.ts';
-import { codeInWords } from '../legend.ts';
 
 /** A key that was found: its W3C code, and its name, with what it types where that differs. */
 export interface FoundCode {

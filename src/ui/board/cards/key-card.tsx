@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import { keyName } from '../../../core/board/key-name.ts';
+import { actionInWords, type LegendSource } from '../../../core/host/legend.ts';
 import { chordsOf } from '../../../core/keymap/timing.ts';
 import type { KeyId, LayerId, Side } from '../../../core/keymap/types.ts';
 import { useBench } from '../../../store/bench.ts';
 import { useHost } from '../../../store/hosts.ts';
 import { Button } from '../../widgets/button.tsx';
 import { Disclosure } from '../../widgets/disclosure.tsx';
-import { actionInWords, type LegendSource } from '../legend.ts';
 import { ActionEditor } from './action-editor.tsx';
 import styles from './cards.module.css';
 import { type LayerRow, layerRows } from './layer-rows.ts';

@@ -1,6 +1,6 @@
+import { actionInWords, type LegendSource } from '../../../core/host/legend.ts';
 import { bindingOn } from '../../../core/keymap/lookup.ts';
 import type { Binding, KeyId, LayerId } from '../../../core/keymap/types.ts';
-import { actionInWords, type LegendSource } from '../legend.ts';
 
 /** What a key's card says of one layer. */
 export interface LayerRow {

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'react';
+import type { EntryWords } from '../../../../core/findings/entry-words.ts';
 import type { Layer } from '../../../../core/keymap/types.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { IconButton } from '../../../widgets/button.tsx';
-import type { EntryWords } from './entry-words.ts';
 import styles from './layers.module.css';
 
 /** One sheet of the stack: its rung's colour and number, its name, and how one gets in. */

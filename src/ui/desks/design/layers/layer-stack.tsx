@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { entryWords } from '../../../../core/findings/entry-words.ts';
 import { freshId } from '../../../../core/keymap/fresh-id.ts';
 import { LIMITS } from '../../../../core/keymap/limits.ts';
 import { useAnalysis } from '../../../../store/analysis.ts';
@@ -6,7 +7,6 @@ import { useBench } from '../../../../store/bench.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { FillDialog } from '../fill/fill-dialog.tsx';
 import { TimingDialog } from '../timing/timing-dialog.tsx';
-import { entryWords } from './entry-words.ts';
 import { LayerDialog } from './layer-dialog.tsx';
 import { LayerSheet } from './layer-sheet.tsx';
 import styles from './layers.module.css';

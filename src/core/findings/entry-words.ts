@@ -1,8 +1,8 @@
-import { keyName } from '../../../../core/board/key-name.ts';
-import type { Facts } from '../../../../core/findings/facts.ts';
-import type { EntryPoint } from '../../../../core/findings/layer-entry-points.ts';
-import { has } from '../../../../core/findings/layer-grid.ts';
-import type { LayerId } from '../../../../core/keymap/types.ts';
+import { keyName } from '../board/key-name.ts';
+import type { LayerId } from '../keymap/types.ts';
+import type { Facts } from './facts.ts';
+import type { EntryPoint } from './layer-entry-points.ts';
+import { has } from './layer-grid.ts';
 
 /** How one gets into a layer, in a sentence, and whether anybody can. */
 export interface EntryWords {

@@ -1,8 +1,8 @@
-import { codeLabel, codeName } from '../../core/host/code-names.ts';
-import type { HostLayout } from '../../core/host/host-layout.ts';
-import { layerWords } from '../../core/keymap/action-words.ts';
-import { type Code, isModifier, type Modifier } from '../../core/keymap/codes.ts';
-import type { Action, Keymap } from '../../core/keymap/types.ts';
+import { layerWords } from '../keymap/action-words.ts';
+import { type Code, isModifier, type Modifier } from '../keymap/codes.ts';
+import type { Action, Keymap } from '../keymap/types.ts';
+import { codeLabel, codeName } from './code-names.ts';
+import type { HostLayout } from './host-layout.ts';
 
 /** What legends are told by: the layers' names, and what the computer makes of a key. */
 export interface LegendSource {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { HostLayout } from '../../../src/core/host/host-layout.ts';
+import { actionInWords, codeInWords, legendOf } from '../../../src/core/host/legend.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import type { Action } from '../../../src/core/keymap/types.ts';
-import { actionInWords, codeInWords, legendOf } from '../../../src/ui/board/legend.ts';
-import { design } from './sample.ts';
+import { design } from '../../ui/board/sample.ts';
 
 const keymap = design();
 
