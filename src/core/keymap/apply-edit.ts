@@ -4,6 +4,7 @@ import { bind, fillLayer, moveBinding, setBinding, swapBindings, unbind } from '
 import { deleteKey, setBoard } from './edits/board.ts';
 import { addChord, changeChord, deleteChord } from './edits/chords.ts';
 import { renameDesign, setHosts, setNeeds, setNotes } from './edits/design.ts';
+import { addDiaryNote, changeDiaryNote, deleteDiaryNote, tickDiaryNote } from './edits/diary.ts';
 import { addLayer, deleteLayer, renameLayer, setOnWhile } from './edits/layers.ts';
 import { type Edited, type EditNamed, made } from './edits/outcome.ts';
 import { setBindingTiming, setTiming } from './edits/timing.ts';
@@ -36,6 +37,10 @@ const MAKERS: Makers = {
   'delete-key': deleteKey,
   'set-hosts': setHosts,
   'set-needs': setNeeds,
+  'add-diary-note': addDiaryNote,
+  'change-diary-note': changeDiaryNote,
+  'tick-diary-note': tickDiaryNote,
+  'delete-diary-note': deleteDiaryNote,
   several,
 };
 

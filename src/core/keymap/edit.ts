@@ -4,12 +4,14 @@ import type {
   Board,
   Chord,
   ChordId,
+  DiaryNote,
   Host,
   KeyId,
   Keymap,
   Layer,
   LayerId,
   Needs,
+  NoteId,
   Place,
   Side,
   Timing,
@@ -21,6 +23,11 @@ export type TimingChange = { readonly [Field in keyof Timing]?: Timing[Field] | 
 /** A change of a chord: a value sets a field, null takes an optional one away. */
 export type ChordChange = Partial<Pick<Chord, 'keys' | 'windowMs' | 'action'>> & {
   readonly [Field in 'name' | 'layers' | 'quietBeforeMs']?: NonNullable<Chord[Field]> | null;
+};
+
+/** A change of a note of the diary: its text, or what it is about; null takes that away. */
+export type NoteChange = Partial<Pick<DiaryNote, 'text'>> & {
+  readonly [Field in 'keys' | 'layer' | 'chord']?: NonNullable<DiaryNote[Field]> | null;
 };
 
 /** A change of a keymap as plain data; `applyEdit` makes it. */
@@ -46,6 +53,10 @@ export type Edit =
   | { readonly edit: 'delete-key'; readonly key: KeyId }
   | { readonly edit: 'set-hosts'; readonly hosts: readonly Host[] }
   | { readonly edit: 'set-needs'; readonly needs: Needs }
+  | { readonly edit: 'add-diary-note'; readonly note: DiaryNote }
+  | { readonly edit: 'change-diary-note'; readonly note: NoteId; readonly to: NoteChange }
+  | { readonly edit: 'tick-diary-note'; readonly note: NoteId; readonly tickedOff: boolean }
+  | { readonly edit: 'delete-diary-note'; readonly note: NoteId }
   | { readonly edit: 'several'; readonly title: string; readonly edits: readonly Edit[] };
 
 /** What came of an edit: the new keymap, the step's name for undo, and what was taken along or mended, in sentences. */

@@ -9,4 +9,6 @@ export const LIMITS = {
   nameLength: 80,
   notesLength: 20_000,
   needs: 5_000,
+  diaryNotes: 1_000,
+  noteKeys: 20,
 } as const;

@@ -1,4 +1,15 @@
-import type { Binding, Chord, ChordId, KeyId, Keymap, Layer, LayerId, Place } from './types.ts';
+import type {
+  Binding,
+  Chord,
+  ChordId,
+  DiaryNote,
+  KeyId,
+  Keymap,
+  Layer,
+  LayerId,
+  NoteId,
+  Place,
+} from './types.ts';
 
 /** The layer of that id, undefined where there is none. */
 export function layerById(keymap: Keymap, id: LayerId): Layer | undefined {
@@ -8,6 +19,11 @@ export function layerById(keymap: Keymap, id: LayerId): Layer | undefined {
 /** The chord of that id, undefined where there is none. */
 export function chordById(keymap: Keymap, id: ChordId): Chord | undefined {
   return keymap.chords?.find((chord) => chord.id === id);
+}
+
+/** The diary's note of that id, undefined where there is none. */
+export function noteById(keymap: Keymap, id: NoteId): DiaryNote | undefined {
+  return keymap.diary?.find((note) => note.id === id);
 }
 
 /** Whether the board has a key of that id. */

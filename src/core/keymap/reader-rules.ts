@@ -15,11 +15,12 @@ export function ruleProblems(keymap: Keymap): readonly Problem[] {
     ...brokenReferences(keymap).map(({ path, names, id }) => ({
       path,
       found: quoted(id),
-      expected: names === 'key' ? 'the id of a key of the board' : 'the id of a layer',
+      expected: names === 'key' ? 'the id of a key of the board' : `the id of a ${names}`,
     })),
     ...baseProblems(keymap),
     ...onWhileProblems(keymap),
     ...chordProblems(keymap),
+    ...diaryProblems(keymap),
     ...typingProblems(keymap),
     ...needProblems(keymap),
     ...keymap.hosts.flatMap(correctionProblems),
@@ -34,6 +35,7 @@ function idProblems(keymap: Keymap): Problem[] {
     ...of(['board', 'keys'], ids(keymap.board.keys)),
     ...of(['layers'], ids(keymap.layers)),
     ...of(['chords'], ids(keymap.chords ?? [])),
+    ...of(['diary'], ids(keymap.diary ?? [])),
   ];
 }
 
@@ -74,6 +76,12 @@ function chordProblems(keymap: Keymap): Problem[] {
     ...repeated(['chords', index, 'keys'], chord.keys, 'each key once'),
     ...repeated(['chords', index, 'layers'], chord.layers ?? [], 'each layer once'),
   ]);
+}
+
+function diaryProblems(keymap: Keymap): Problem[] {
+  return (keymap.diary ?? []).flatMap(({ keys = [] }, index) =>
+    repeated(['diary', index, 'keys'], keys, 'each key once'),
+  );
 }
 
 const LONE_SURROGATE = /\p{Surrogate}/u;

@@ -1,23 +1,24 @@
 import { actionsOf } from './actions-of.ts';
 import type { Path } from './problem.ts';
-import type { ChordId, Keymap, LayerId, Place, Side } from './types.ts';
+import type { ChordId, Keymap, LayerId, NoteId, Place, Side } from './types.ts';
 
-/** A name of a key or layer that does not exist, and where it stands. */
+/** A name of a key, layer or chord that does not exist, and where it stands. */
 export interface BrokenReference {
   readonly path: Path;
   /** What the name should be one of. */
-  readonly names: 'key' | 'layer';
+  readonly names: 'key' | 'layer' | 'chord';
   readonly id: string;
   readonly at:
     | { readonly where: 'place'; readonly place: Place }
     | { readonly where: 'action'; readonly place: Place; readonly side: Side }
     | { readonly where: 'chord-action' | 'chord-key' | 'chord-layer'; readonly chord: ChordId }
-    | { readonly where: 'on-while'; readonly layer: LayerId };
+    | { readonly where: 'on-while'; readonly layer: LayerId }
+    | { readonly where: 'note-key' | 'note-layer' | 'note-chord'; readonly note: NoteId };
 }
 
 /**
- * Every reference to a key or layer that the keymap does not have: places, layer actions, `onWhile`, the keys and
- * layers of chords. Nothing refers to chords. A keymap that was read has none; one made in memory may.
+ * Every reference to a key, layer or chord that the keymap does not have: places, layer actions, `onWhile`, the keys
+ * and layers of chords, what notes of the diary are about. A keymap that was read has none; one made in memory may.
  */
 export function brokenReferences(keymap: Keymap): readonly BrokenReference[] {
   const keys = new Set(keymap.board.keys.map(({ id }) => id));
@@ -27,6 +28,7 @@ export function brokenReferences(keymap: Keymap): readonly BrokenReference[] {
     ...brokenActions(keymap, layers),
     ...brokenOnWhiles(keymap, layers),
     ...brokenChords(keymap, keys, layers),
+    ...brokenNotes(keymap, keys, layers),
   ];
 }
 
@@ -82,6 +84,28 @@ function brokenChords(
       at: { where: 'chord-layer' as const, chord: chord.id },
     })),
   ]);
+}
+
+function brokenNotes(
+  keymap: Keymap,
+  keys: ReadonlySet<string>,
+  layers: ReadonlySet<string>,
+): BrokenReference[] {
+  const chords = new Set(keymap.chords?.map(({ id }) => id));
+  return (keymap.diary ?? []).flatMap(({ id: note, keys: about = [], layer, chord }, index) => {
+    const path = ['diary', index];
+    const broken: BrokenReference[] = missingIn(about, keys).map(([id, at]) => ({
+      path: [...path, 'keys', at],
+      names: 'key',
+      id,
+      at: { where: 'note-key', note },
+    }));
+    if (layer !== undefined && !layers.has(layer))
+      broken.push({ path: [...path, 'layer'], names: 'layer', id: layer, at: { where: 'note-layer', note } });
+    if (chord !== undefined && !chords.has(chord))
+      broken.push({ path: [...path, 'chord'], names: 'chord', id: chord, at: { where: 'note-chord', note } });
+    return broken;
+  });
 }
 
 /** The names that are not among the known ones, each with its index. */

@@ -40,6 +40,7 @@ const name = described(line(LIMITS.nameLength), { id: 'name' });
 const keyId = described(nameIn(16), { id: 'keyId', description: 'The id of a key: stable and unique.' });
 const layerId = described(nameIn(40), { id: 'layerId' });
 const chordId = described(nameIn(40), { id: 'chordId' });
+const noteId = described(nameIn(40), { id: 'noteId' });
 const code = described(z.enum(CODES, 'a W3C code'), {
   id: 'code',
   description: 'A W3C UI Events code value.',
@@ -218,6 +219,29 @@ export const needsSchema = described(
   { id: 'needs' },
 );
 
+const NOTE_TIME =
+  '^\\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\\d|3[01])T(?:[01]\\d|2[0-3]):[0-5]\\d' +
+  '(?::[0-5]\\d(?:\\.\\d{1,9})?)?(?:Z|[+-](?:[01]\\d|2[0-3]):[0-5]\\d)$';
+
+export const diaryNoteSchema = described(
+  z.strictObject({
+    id: noteId,
+    text: line(400),
+    keys: z.optional(listOf(keyId, 1, LIMITS.noteKeys)),
+    layer: z.optional(layerId),
+    chord: z.optional(chordId),
+    writtenAt: matching(NOTE_TIME, 'a date and time with its offset, such as 2026-05-04T18:30:00Z'),
+    state: matching('^[A-Za-z0-9._-]{1,80}$', '1 to 80 of A-Z a-z 0-9 . _ -'),
+    tickedOff: z.boolean(),
+  }),
+  {
+    id: 'diaryNote',
+    description:
+      'What the typist noted while using the design. keys, layer, chord: what it is about, none of them: the whole ' +
+      'design; writtenAt: RFC 3339; state: a digest of the design as it was then.',
+  },
+);
+
 export const keymapSchema = described(
   z.strictObject({
     $schema: z.optional(z.string()),
@@ -231,12 +255,13 @@ export const keymapSchema = described(
     needs: z.optional(needsSchema),
     layers: listOf(layerSchema, 1, LIMITS.layers),
     chords: z.optional(listOf(chordSchema, 0, LIMITS.chords)),
+    diary: z.optional(listOf(diaryNoteSchema, 0, LIMITS.diaryNotes)),
   }),
   {
     description:
       'A neutral keymap, version 1. Beyond this schema a reader checks: ids are unique; keys, layers and chords that are ' +
       'referred to exist; a layer action does not name the base layer; onWhile names lower layers, each once; a chord ' +
-      'names each key and layer once; a char is one grapheme cluster, kept in NFC; a need is written as one; a host ' +
+      'names each key and layer once, a note each key; a char is one grapheme cluster, kept in NFC; a need is written as one; a host ' +
       'corrects each key once a level, and no modifier, to one grapheme cluster in NFC.',
   },
 );

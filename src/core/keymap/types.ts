@@ -6,6 +6,7 @@ import type {
   boardSchema,
   chordSchema,
   correctionSchema,
+  diaryNoteSchema,
   hostSchema,
   keymapSchema,
   layerSchema,
@@ -34,11 +35,14 @@ export type Timing = Frozen<z.infer<typeof timingSchema>>;
 export type Host = Frozen<z.infer<typeof hostSchema>>;
 /** A key that a computer reads otherwise than its table says. */
 export type Correction = Frozen<z.infer<typeof correctionSchema>>;
+/** One line of the diary: what was noted, about what, when, of which state of the design. */
+export type DiaryNote = Frozen<z.infer<typeof diaryNoteSchema>>;
 export type Needs = Frozen<z.infer<typeof needsSchema>>;
 
 export type KeyId = string;
 export type LayerId = string;
 export type ChordId = string;
+export type NoteId = string;
 export type Hand = BoardKey['hand'];
 export type Finger = BoardKey['finger'];
 export type HoldBy = NonNullable<Timing['holdBy']>;

@@ -1,4 +1,15 @@
-import type { Action, Binding, Board, Chord, Host, Keymap, Layer, MadeFrom, Needs } from './types.ts';
+import type {
+  Action,
+  Binding,
+  Board,
+  Chord,
+  DiaryNote,
+  Host,
+  Keymap,
+  Layer,
+  MadeFrom,
+  Needs,
+} from './types.ts';
 
 /** What is to be printed; an object as a Map, which keeps the order even of names like "1". */
 type Tree = string | number | boolean | null | readonly Tree[] | ReadonlyMap<string, Tree>;
@@ -45,6 +56,7 @@ function documentTree(keymap: Keymap): Tree {
     ['needs', keymap.needs && needsTree(keymap.needs)],
     ['layers', keymap.layers.map((layer) => layerTree(layer, order))],
     ['chords', keymap.chords?.map(chordTree)],
+    ['diary', keymap.diary?.map(noteTree)],
   );
 }
 
@@ -107,6 +119,10 @@ function chordTree(chord: Chord): Tree {
     'action',
     actionTree(chord.action),
   ]);
+}
+
+function noteTree(note: DiaryNote): Tree {
+  return tree(...pick(note, 'id', 'text', 'keys', 'layer', 'chord', 'writtenAt', 'state', 'tickedOff'));
 }
 
 function actionTree(action: Action): Tree {

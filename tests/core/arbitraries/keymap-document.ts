@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Correction, Host, Keymap, MadeFrom, Needs } from '../../../src/core/keymap/types.ts';
+import type { Correction, DiaryNote, Host, Keymap, MadeFrom, Needs } from '../../../src/core/keymap/types.ts';
 import { type KeymapChoice, keymapArbitrary } from './keymap-arbitrary.ts';
 
 /** Texts of people: any Unicode, quotation marks and markup among them; no line break where a line is wanted. */
@@ -62,6 +62,31 @@ const hostArbitrary: fc.Arbitrary<Host> = fc.record(
   { requiredKeys: ['system', 'layout', 'variant'] },
 );
 
+/** Notes about anything that the keymap has; their ids are made unique by their place. */
+export function diaryArbitrary(keymap: Keymap): fc.Arbitrary<readonly DiaryNote[]> {
+  const chords = keymap.chords ?? [];
+  const note = fc.record(
+    {
+      text: lineArbitrary,
+      keys: fc.uniqueArray(fc.constantFrom(...keymap.board.keys.map(({ id }) => id)), {
+        minLength: 1,
+        maxLength: 3,
+      }),
+      layer: fc.constantFrom(...keymap.layers.map(({ id }) => id)),
+      ...(chords.length > 0 ? { chord: fc.constantFrom(...chords.map(({ id }) => id)) } : {}),
+      writtenAt: fc.constantFrom(
+        '2026-05-04T18:30:00Z',
+        '2024-02-29T00:00+05:30',
+        '1999-12-31T23:59:59.999-08:00',
+      ),
+      state: fc.constantFrom('9f86d081', 'v1.2_a-b'),
+      tickedOff: fc.boolean(),
+    },
+    { requiredKeys: ['text', 'writtenAt', 'state', 'tickedOff'] },
+  );
+  return fc.array(note, { maxLength: 3 }).map((notes) => notes.map((one, at) => ({ id: `n${at}`, ...one })));
+}
+
 /** Key ids that trip code up: like indices, like names that objects have, at the limits of the length. */
 const ODD_IDS = ['1', '0', 'constructor', 'toString', '-', '_', 'a-b_C9', 'ABCDEFGHIJKLMNOP'];
 
@@ -107,5 +132,10 @@ export function documentArbitrary(choice: KeymapChoice = {}): fc.Arbitrary<Keyma
       const named = shift === null ? keymap : renamed(keymap, shift);
       const board = { ...named.board, name: boardName, ...(madeFrom ? { madeFrom } : {}) };
       return { ...named, ...extra, board };
-    });
+    })
+    .chain((document) =>
+      fc
+        .option(diaryArbitrary(document), { nil: undefined })
+        .map((diary) => (diary ? { ...document, diary } : document)),
+    );
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
-import type { ChordChange, Edit, TimingChange } from '../../../src/core/keymap/edit.ts';
-import type { Binding, Chord, Keymap, Layer, Place } from '../../../src/core/keymap/types.ts';
+import type { ChordChange, Edit, NoteChange, TimingChange } from '../../../src/core/keymap/edit.ts';
+import type { Binding, Chord, DiaryNote, Keymap, Layer, Place } from '../../../src/core/keymap/types.ts';
 import { ACTION_KINDS, actionArbitrary, CHARS } from './keymap-actions.ts';
 import { boardArbitrary, durationArbitrary, timingArbitrary } from './keymap-arbitrary.ts';
 
@@ -113,6 +113,40 @@ function chordEdits(keymap: Keymap, { key, layer, action }: Parts): fc.Arbitrary
   ];
 }
 
+function diaryEdits(keymap: Keymap, { key, layer }: Parts): fc.Arbitrary<Edit>[] {
+  const id = oneOf(keymap.diary?.map((note) => note.id) ?? [], 'n9');
+  const text = fc.constantFrom('too far', 'b\nc', 'comes too early');
+  const about = {
+    keys: fc.oneof(
+      { weight: 9, arbitrary: fc.uniqueArray(key, { minLength: 1, maxLength: 3 }) },
+      fc.array(key),
+    ),
+    layer,
+    chord: oneOf(keymap.chords?.map((chord) => chord.id) ?? [], 'c9'),
+  };
+  const note: fc.Arbitrary<DiaryNote> = fc.record(
+    {
+      id: fc.oneof(fc.constant('new'), id),
+      text,
+      ...about,
+      writtenAt: fc.constantFrom('2026-05-04T18:30:00Z', '2026-05-04T18:30:00Z', 'yesterday'),
+      state: fc.constant('9f86d081'),
+      tickedOff: fc.boolean(),
+    },
+    { requiredKeys: ['id', 'text', 'writtenAt', 'state', 'tickedOff'] },
+  );
+  const to: fc.Arbitrary<NoteChange> = fc.record(
+    { text, keys: fc.option(about.keys), layer: fc.option(layer), chord: fc.option(about.chord) },
+    { requiredKeys: [] },
+  );
+  return [
+    fc.record({ edit: fc.constant('add-diary-note' as const), note }),
+    fc.record({ edit: fc.constant('change-diary-note' as const), note: id, to }),
+    fc.record({ edit: fc.constant('tick-diary-note' as const), note: id, tickedOff: fc.boolean() }),
+    fc.record({ edit: fc.constant('delete-diary-note' as const), note: id }),
+  ];
+}
+
 function designEdits({ key }: Parts): fc.Arbitrary<Edit>[] {
   const need = fc.constantFrom('a', 'key:Enter', 'key:Nothing');
   const needs = fc.record({
@@ -149,6 +183,7 @@ export function editArbitrary(keymap: Keymap): fc.Arbitrary<Edit> {
     ...layerEdits(keymap, parts),
     ...chordEdits(keymap, parts),
     ...designEdits(parts),
+    ...diaryEdits(keymap, parts),
   );
   const several: fc.Arbitrary<Edit> = fc.record({
     edit: fc.constant('several' as const),

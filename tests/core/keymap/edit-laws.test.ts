@@ -6,11 +6,14 @@ import { checkKeymap, readKeymap } from '../../../src/core/keymap/read.ts';
 import type { Keymap } from '../../../src/core/keymap/types.ts';
 import { writeKeymap } from '../../../src/core/keymap/write.ts';
 import { keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
+import { diaryArbitrary } from '../arbitraries/keymap-document.ts';
 import { editArbitrary } from '../arbitraries/keymap-edits.ts';
 
-const caseArbitrary = keymapArbitrary().chain((keymap) =>
-  fc.record({ keymap: fc.constant(keymap), edit: editArbitrary(keymap) }),
-);
+const caseArbitrary = keymapArbitrary()
+  .chain((keymap) =>
+    diaryArbitrary(keymap).map((diary) => (diary.length > 0 ? { ...keymap, diary } : keymap)),
+  )
+  .chain((keymap) => fc.record({ keymap: fc.constant(keymap), edit: editArbitrary(keymap) }));
 
 function frozen<Value>(value: Value): Value {
   if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
@@ -49,7 +52,7 @@ test('every edit leaves a valid keymap or says why it cannot be made; neither ch
     { numRuns: 1500 },
   );
   const kinds = new Set([...count.keys()].map((how) => how.split(' ')[0]));
-  expect(kinds.size).toBe(22);
+  expect(kinds.size).toBe(26);
   for (const kind of kinds) expect([kind, count.get(`${kind} made`)]).not.toEqual([kind, undefined]);
 }, 30_000);
 

@@ -49,6 +49,8 @@ describe('the page of the format', () => {
     ['name', `1 to ${LIMITS.nameLength} characters`],
     ['notes', `at most ${LIMITS.notesLength.toLocaleString('en')} characters`],
     ['needs', `at most ${LIMITS.needs.toLocaleString('en')} needs`],
+    ['diary', `at most ${LIMITS.diaryNotes.toLocaleString('en')} notes`],
+    ['keys of a note', `1 to ${LIMITS.noteKeys} ids of keys`],
     ['file', `at most ${LIMITS.fileBytes / 1024 / 1024} MiB`],
   ])('states the limit of %s', (_, words) => {
     expect(page).toContain(words);

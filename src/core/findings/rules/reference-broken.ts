@@ -1,6 +1,7 @@
 import { keyName } from '../../board/key-name.ts';
 import { layerWords } from '../../keymap/action-words.ts';
-import type { Edit } from '../../keymap/edit.ts';
+import type { Edit, NoteChange } from '../../keymap/edit.ts';
+import { noteById } from '../../keymap/lookup.ts';
 import { type BrokenReference, brokenReferences } from '../../keymap/references.ts';
 import type { ChordId, Keymap } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
@@ -18,6 +19,7 @@ export const referenceBroken: Rule = {
   check: (facts) => brokenReferences(facts.keymap).map((reference) => found(facts, reference)),
 };
 
+type NoteReference = Extract<BrokenReference['at'], { readonly note: unknown }>;
 type About = Pick<FindingParts, 'keys' | 'layers' | 'chords'>;
 
 function found({ keymap }: Facts, { at, id: missing, names }: BrokenReference): Finding {
@@ -25,7 +27,7 @@ function found({ keymap }: Facts, { at, id: missing, names }: BrokenReference): 
   const lacking =
     names === 'key'
       ? `the key ${missing}, which the board lacks`
-      : `the layer ${missing}, which is not there`;
+      : `the ${names} ${missing}, which is not there`;
   return finding({
     rule: id,
     messageId: at.where,
@@ -65,11 +67,27 @@ function described(
         mend: { title: `Let ${name} not wait for it`, edits: [edit] },
       };
     }
+    case 'note-key':
+    case 'note-layer':
+    case 'note-chord':
+      return inNote(keymap, at, missing);
     case 'chord-action':
     case 'chord-key':
     case 'chord-layer':
       return inChord(keymap, at.where, at.chord, missing);
   }
+}
+
+/** A note keeps what it says; only what is missing goes from what it is about. */
+function inNote(keymap: Keymap, { where, note }: NoteReference, missing: string) {
+  const keys = (noteById(keymap, note)?.keys ?? []).filter((each) => each !== missing);
+  const without: Readonly<Record<NoteReference['where'], NoteChange>> = {
+    'note-key': { keys: keys.length > 0 ? keys : null },
+    'note-layer': { layer: null },
+    'note-chord': { chord: null },
+  };
+  const edit: Edit = { edit: 'change-diary-note', note, to: without[where] };
+  return { words: 'a note of the diary', about: {}, mend: { title: 'Take the pin off', edits: [edit] } };
 }
 
 /** Leaves out what is missing as long as a chord is left; otherwise the chord goes. */

@@ -1,6 +1,7 @@
 import { castDraft, type Draft, produce } from 'immer';
 import { hasKey } from '../lookup.ts';
 import type { Chord, ChordId, KeyId, Keymap } from '../types.ts';
+import { unpinned } from './diary-pins.ts';
 import { type Edited, type EditNamed, listWords, made, refused } from './outcome.ts';
 
 /** Puts another board under the design; bindings and chords that lose a key go, and are told. */
@@ -10,7 +11,7 @@ export function setBoard(keymap: Keymap, { board }: EditNamed<'set-board'>): Edi
   const changed = new Set<ChordId>();
   const next = produce(keymap, (draft) => {
     draft.board = castDraft(board);
-    alongside.push(...dropBindings(draft, kept), ...dropFromChords(draft, kept, changed));
+    alongside.push(...dropBindings(draft, kept), ...dropFromChords(draft, kept, changed), ...unpinned(draft));
   });
   alongside.push(...alikeNow(next.chords ?? [], changed));
   return made(next, `Change the board to ${board.name}`, alongside);

@@ -3,6 +3,7 @@ import { actionWords } from '../action-words.ts';
 import type { ChordChange } from '../edit.ts';
 import { chordById, hasKey } from '../lookup.ts';
 import type { Chord, Keymap } from '../types.ts';
+import { unpinned } from './diary-pins.ts';
 import { type Edited, type EditNamed, made, missingLayer, refused } from './outcome.ts';
 
 /** A chord in words: its name, else what it does. */
@@ -68,8 +69,10 @@ function changed(before: Chord, to: ChordChange): Chord {
 export function deleteChord(keymap: Keymap, edit: EditNamed<'delete-chord'>): Edited {
   const chord = chordById(keymap, edit.chord);
   if (!chord) return missingChord(edit.chord);
+  const alongside: string[] = [];
   const next = produce(keymap, (draft) => {
     draft.chords = draft.chords?.filter(({ id }) => id !== edit.chord) ?? [];
+    alongside.push(...unpinned(draft));
   });
-  return made(next, `Delete chord ${chordWords(keymap, chord)}`);
+  return made(next, `Delete chord ${chordWords(keymap, chord)}`, alongside);
 }

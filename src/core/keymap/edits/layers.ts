@@ -2,6 +2,7 @@ import { castDraft, type Draft, produce } from 'immer';
 import { layerWords } from '../action-words.ts';
 import { layerById } from '../lookup.ts';
 import type { Action, Keymap, LayerId } from '../types.ts';
+import { unpinned } from './diary-pins.ts';
 import {
   type Edited,
   type EditNamed,
@@ -64,6 +65,7 @@ export function deleteLayer(keymap: Keymap, { layer }: EditNamed<'delete-layer'>
       ...dropLayerActions(draft, keymap, layer),
       ...dropFromChords(draft, keymap, layer),
       ...dropFromOnWhile(draft, keymap, layer),
+      ...unpinned(draft),
     );
   });
   return made(next, `Delete layer ${layerWords(keymap, layer)}`, alongside);

@@ -1,11 +1,32 @@
 import { describe, expect, it } from 'vitest';
+import { factsOf } from '../../../../src/core/findings/facts.ts';
 import { referenceBroken } from '../../../../src/core/findings/rules/reference-broken.ts';
+import { usHost } from '../../../../src/core/host/us.ts';
+import { edited } from '../../keymap/edits.ts';
+import { small } from '../../keymap/small.ts';
 import { chord, inShort, type Sketch, says } from '../design.ts';
 
 const base = 'a b c d e f g h i j';
 const board10 = { layers: { base } };
 
 describe('reference-broken', () => {
+  it('takes the pins of notes off what is gone, and leaves the note', () => {
+    const note = {
+      id: 'n1',
+      text: 'too far',
+      writtenAt: '2026-05-04T18:30:00Z',
+      state: 'a',
+      tickedOff: false,
+    };
+    const pinned = { ...note, keys: ['k1', 'k9'], layer: 'up', chord: 'c9' };
+    const broken = { ...small(), diary: [pinned] };
+    const found = referenceBroken.check(factsOf(broken, usHost));
+    expect(found.map(({ messageId }) => messageId)).toEqual(['note-key', 'note-layer', 'note-chord']);
+    const edits = found.flatMap(({ mends }) => mends[0]?.edits ?? []);
+    const { keymap: mended } = edited(broken, { edit: 'several', title: 'Take all of them', edits });
+    expect(mended.diary).toEqual([{ ...note, keys: ['k1'] }]);
+  });
+
   it.each<[string, Sketch, readonly string[], string]>([
     [
       'a chord names a key that is gone',
