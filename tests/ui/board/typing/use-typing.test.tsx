@@ -1,4 +1,4 @@
-import { act, renderHook } from '@testing-library/react';
+import { act, cleanup, renderHook } from '@testing-library/react';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { keyLockOf } from '../../../../src/ui/board/typing/key-lock.ts';
 import {
@@ -9,7 +9,14 @@ import {
 import { useTyping } from '../../../../src/ui/board/typing/use-typing.ts';
 
 function send(type: 'keydown' | 'keyup', code: string, more: KeyboardEventInit = {}): KeyboardEvent {
-  const event = new KeyboardEvent(type, { code, key: code, bubbles: true, cancelable: true, ...more });
+  const event = new KeyboardEvent(type, {
+    code,
+    key: code,
+    bubbles: true,
+    composed: true,
+    cancelable: true,
+    ...more,
+  });
   act(() => void document.body.dispatchEvent(event));
   return event;
 }
@@ -31,7 +38,10 @@ function typing(active = true) {
   return { heard, ...hook };
 }
 
-afterEach(() => vi.useRealTimers());
+afterEach(() => {
+  cleanup();
+  vi.useRealTimers();
+});
 
 describe('typing', () => {
   test('takes keys and keeps them from the page', () => {
