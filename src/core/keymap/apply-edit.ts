@@ -5,6 +5,7 @@ import { deleteKey, setBoard } from './edits/board.ts';
 import { addChord, changeChord, deleteChord } from './edits/chords.ts';
 import { renameDesign, setHosts, setNeeds, setNotes } from './edits/design.ts';
 import { addDiaryNote, changeDiaryNote, deleteDiaryNote, tickDiaryNote } from './edits/diary.ts';
+import { duplicateLayer, moveLayer } from './edits/layer-order.ts';
 import { addLayer, deleteLayer, renameLayer, setOnWhile } from './edits/layers.ts';
 import { type Edited, type EditNamed, made } from './edits/outcome.ts';
 import { setBindingTiming, setTiming } from './edits/timing.ts';
@@ -29,6 +30,8 @@ const MAKERS: Makers = {
   'add-layer': addLayer,
   'rename-layer': renameLayer,
   'delete-layer': deleteLayer,
+  'move-layer': moveLayer,
+  'duplicate-layer': duplicateLayer,
   'set-on-while': setOnWhile,
   'add-chord': addChord,
   'change-chord': changeChord,

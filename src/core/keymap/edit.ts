@@ -45,6 +45,10 @@ export type Edit =
   | { readonly edit: 'add-layer'; readonly layer: Layer }
   | { readonly edit: 'rename-layer'; readonly layer: LayerId; readonly name: string }
   | { readonly edit: 'delete-layer'; readonly layer: LayerId }
+  /** `to`: its place in the new stack, the base layer being 0. */
+  | { readonly edit: 'move-layer'; readonly layer: LayerId; readonly to: number }
+  /** `id` and `name` are the copy's. */
+  | { readonly edit: 'duplicate-layer'; readonly layer: LayerId; readonly id: LayerId; readonly name: string }
   | { readonly edit: 'set-on-while'; readonly layer: LayerId; readonly onWhile: readonly LayerId[] | null }
   | { readonly edit: 'add-chord'; readonly chord: Chord }
   | { readonly edit: 'change-chord'; readonly chord: ChordId; readonly to: ChordChange }

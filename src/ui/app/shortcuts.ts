@@ -28,6 +28,7 @@ export const SHORTCUTS: readonly { readonly keys: string; readonly does: string 
   { keys: 'A printing character', does: 'Binds itself to the key in focus' },
   { keys: 'Space', does: 'Select the key in focus, for a chord' },
   { keys: 'Delete', does: 'Unbind the key in focus' },
+  { keys: 'Alt + Arrow up or down', does: 'Move the layer in focus up or down the stack' },
   { keys: 'Escape', does: 'Give up what is being carried; close a card or dialog' },
   { keys: 'Ctrl or Cmd + V', does: 'Import a copied keymap, outside text fields' },
 ];

@@ -74,6 +74,13 @@ function layerEdits(keymap: Keymap, { layer, key, binding }: Parts): fc.Arbitrar
     fc.record({ edit: fc.constant('add-layer' as const), layer: added }),
     fc.record({ edit: fc.constant('rename-layer' as const), layer, name: fc.constantFrom('New', 'a\nb') }),
     fc.record({ edit: fc.constant('delete-layer' as const), layer }),
+    fc.record({ edit: fc.constant('move-layer' as const), layer, to: fc.integer({ min: -1, max: 4 }) }),
+    fc.record({
+      edit: fc.constant('duplicate-layer' as const),
+      layer,
+      id: fc.oneof({ weight: 4, arbitrary: fc.constant('added') }, layer),
+      name: fc.constantFrom('Copy', ''),
+    }),
     fc.record({
       edit: fc.constant('set-on-while' as const),
       layer,

@@ -1,4 +1,13 @@
-import { useState } from 'react';
+import {
+  DndContext,
+  type DragEndEvent,
+  MouseSensor,
+  pointerWithin,
+  TouchSensor,
+  useSensor,
+  useSensors,
+} from '@dnd-kit/core';
+import { type ReactNode, useState } from 'react';
 import { entryWords } from '../../../../core/findings/entry-words.ts';
 import { freshId } from '../../../../core/keymap/fresh-id.ts';
 import { LIMITS } from '../../../../core/keymap/limits.ts';
@@ -8,8 +17,14 @@ import { Button } from '../../../widgets/button.tsx';
 import { FillDialog } from '../fill/fill-dialog.tsx';
 import { TimingDialog } from '../timing/timing-dialog.tsx';
 import { LayerDialog } from './layer-dialog.tsx';
+import { placeOfDrop } from './layer-order.ts';
 import { LayerSheet } from './layer-sheet.tsx';
 import styles from './layers.module.css';
+
+/** A press that hardly moves is a click; a finger must rest first, so that it can still scroll. */
+const MOUSE = { activationConstraint: { distance: 5 } };
+const TOUCH = { activationConstraint: { delay: 180, tolerance: 8 } };
+const BY_KEYS = { draggable: 'Alt with arrow up or down moves this layer.' };
 
 type Open = 'fill' | 'timing' | 'layer' | null;
 
@@ -21,6 +36,7 @@ export function LayerStack() {
   const showLayer = useBench((bench) => bench.showLayer);
   const { facts } = useAnalysis();
   const [open, setOpen] = useState<Open>(null);
+  const [spoken, say] = useState('');
   const close = () => setOpen(null);
   const addLayer = () => {
     const id = freshId('layer', new Set(keymap.layers.map((layer) => layer.id)));
@@ -42,23 +58,48 @@ export function LayerStack() {
           Add a layer
         </Button>
       </div>
-      <ol className={styles.sheets}>
-        {keymap.layers
-          .map((layer, number) => (
-            <LayerSheet
-              key={layer.id}
-              layer={layer}
-              number={number}
-              inFront={layer.id === frontLayer}
-              entry={entryWords(facts, layer.id)}
-              onChange={() => setOpen('layer')}
-            />
-          ))
-          .reverse()}
-      </ol>
+      <Sorting>
+        <ol className={styles.sheets}>
+          {keymap.layers
+            .map((layer, number) => (
+              <LayerSheet
+                key={layer.id}
+                layer={layer}
+                number={number}
+                inFront={layer.id === frontLayer}
+                entry={entryWords(facts, layer.id)}
+                onChange={() => setOpen('layer')}
+                say={say}
+              />
+            ))
+            .reverse()}
+        </ol>
+      </Sorting>
+      <output className={styles.spoken}>{spoken}</output>
       {open === 'fill' && <FillDialog onClose={close} />}
       {open === 'timing' && <TimingDialog onClose={close} />}
       {open === 'layer' && <LayerDialog onClose={close} />}
     </section>
+  );
+}
+
+/** Lets sheets be dragged to another place of the stack; a drag of theirs is none of the desk's. */
+function Sorting({ children }: { readonly children: ReactNode }) {
+  const sensors = useSensors(useSensor(MouseSensor, MOUSE), useSensor(TouchSensor, TOUCH));
+  const ended = ({ active, over }: DragEndEvent) => {
+    const { keymap, edit } = useBench.getState();
+    if (over === null || over.id === active.id) return;
+    const layer = String(active.id);
+    edit({ edit: 'move-layer', layer, to: placeOfDrop(keymap, String(over.id)) });
+  };
+  return (
+    <DndContext
+      sensors={sensors}
+      collisionDetection={pointerWithin}
+      accessibility={{ screenReaderInstructions: BY_KEYS }}
+      onDragEnd={ended}
+    >
+      {children}
+    </DndContext>
   );
 }
