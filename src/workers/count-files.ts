@@ -1,3 +1,4 @@
+import { createRunCounter, type RunCounts, withoutRareRuns } from '../core/needs/counts-runs.ts';
 import { createTextCounter, type TextCounts } from '../core/needs/text-counts.ts';
 
 /** What of a file is needed to count it: a browser's File is one. */
@@ -15,6 +16,8 @@ export interface CountProgress {
 /** What was counted, and what was not. */
 export interface CountedFiles {
   readonly counts: TextCounts;
+  /** Runs of up to four characters in the first `RUN_CHARACTERS`, the rarest long ones left out. */
+  readonly runs: RunCounts;
   /** Files that were counted. */
   readonly files: number;
   /** Files that hold no text: there is a NUL at their beginning. */
@@ -29,6 +32,11 @@ export interface CountedFiles {
 
 /** How much is read in all: more says little that is new. */
 export const TEXT_BYTES = 100_000_000;
+
+/** In how many characters runs are counted: what follows what is known well by then, and it takes long. */
+const RUN_CHARACTERS = 3_000_000;
+/** Longer runs that stand there less often say nothing. */
+const LEAST_RUNS = { triple: 2, quadruple: 3 };
 
 /** Bytes at the beginning of a file in which a NUL says that it is no text: common practice, no source. */
 const LOOKED_AT = 8000;
@@ -46,6 +54,13 @@ export async function countFiles(
   mostBytes = TEXT_BYTES,
 ): Promise<CountedFiles> {
   const counter = createTextCounter();
+  const runs = createRunCounter();
+  let runCharacters = 0;
+  const add = (piece: string) => {
+    counter.add(piece);
+    if (runCharacters < RUN_CHARACTERS) runs.add(piece);
+    runCharacters += piece.length;
+  };
   const found = { text: 0, binary: 0, other: 0, unreadable: 0, beyond: 0 };
   let bytes = 0;
   let told: CountProgress = { files: 0, bytes: 0 };
@@ -54,8 +69,9 @@ export async function countFiles(
       found.beyond += 1;
       continue;
     }
-    const kind = await countFile(file, (piece) => counter.add(piece)).catch(() => 'unreadable' as const);
+    const kind = await countFile(file, add).catch(() => 'unreadable' as const);
     counter.endText();
+    runs.endText();
     found[kind] += 1;
     bytes += file.size;
     if (bytes - told.bytes < TELL_BYTES && at - told.files < TELL_FILES) continue;
@@ -65,6 +81,10 @@ export async function countFiles(
   tell({ files: files.length, bytes });
   return {
     counts: counter.counts(),
+    runs: withoutRareRuns(
+      runs.counts(),
+      runCharacters > RUN_CHARACTERS / 10 ? LEAST_RUNS : { triple: 1, quadruple: 1 },
+    ),
     files: found.text + found.other,
     binaries: found.binary,
     otherwiseEncoded: found.other,

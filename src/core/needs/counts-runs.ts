@@ -1,3 +1,5 @@
+import type { TextCounts } from './text-counts.ts';
+
 /** A character and how often it stands there. */
 export interface Follower {
   readonly char: string;
@@ -78,6 +80,20 @@ export function countOfRun(counts: RunCounts, run: readonly string[]): number {
   const last = run.at(-1);
   const followers = counts.after.get(run.slice(0, -1).join('')) ?? [];
   return followers.find(({ char }) => char === last)?.count ?? 0;
+}
+
+/** The runs of one and two characters of a text of which no more is known; clusters of several code points are left out. */
+export function runsOfPairs({ total, chars, pairs }: TextCounts): RunCounts {
+  const isSingle = (char: string) => [...char].length === 1;
+  const row = (counts: ReadonlyMap<string, number>) =>
+    followersOf(new Map([...counts].filter(([char, count]) => count > 0 && isSingle(char))));
+  const singles = row(chars);
+  const after = new Map(singles.length === 0 ? [] : [['', singles]]);
+  for (const { char } of singles) {
+    const followers = row(pairs.get(char) ?? new Map());
+    if (followers.length > 0) after.set(char, followers);
+  }
+  return { total, after };
 }
 
 /**

@@ -1,3 +1,4 @@
+import { type RunCounts, runsOfPairs } from '../../core/needs/counts-runs.ts';
 import type { TextCounts } from '../../core/needs/text-counts.ts';
 import type { CountedFiles } from '../../workers/count-files.ts';
 
@@ -9,6 +10,8 @@ export interface OwnText {
   readonly countedAt: number;
   readonly files: number;
   readonly counts: TextCounts;
+  /** What follows what; of a text that was kept without, pairs alone. */
+  readonly runs: RunCounts;
   /** What was left out or read otherwise, in sentences. */
   readonly notes: readonly string[];
 }
@@ -16,10 +19,23 @@ export interface OwnText {
 /** Takes what was stored for a text if it is one; anything else is as good as none. */
 export function readOwnText(stored: unknown): OwnText | null {
   if (typeof stored !== 'object' || stored === null) return null;
-  const { name, countedAt, files, counts, notes } = stored as Partial<Record<keyof OwnText, unknown>>;
+  const { name, countedAt, files, counts, runs, notes } = stored as Partial<Record<keyof OwnText, unknown>>;
   if (typeof name !== 'string' || typeof countedAt !== 'number' || typeof files !== 'number') return null;
   if (!isCounts(counts) || !Array.isArray(notes)) return null;
-  return { name, countedAt, files, counts, notes: notes.filter((note) => typeof note === 'string') };
+  return {
+    name,
+    countedAt,
+    files,
+    counts,
+    runs: isRuns(runs) ? runs : runsOfPairs(counts),
+    notes: notes.filter((note) => typeof note === 'string'),
+  };
+}
+
+function isRuns(value: unknown): value is RunCounts {
+  if (typeof value !== 'object' || value === null) return false;
+  const { total, after } = value as Partial<Record<keyof RunCounts, unknown>>;
+  return typeof total === 'number' && after instanceof Map;
 }
 
 function isCounts(value: unknown): value is TextCounts {
@@ -30,7 +46,7 @@ function isCounts(value: unknown): value is TextCounts {
 
 /** What a count has to say about files that it left out or read otherwise. */
 export function notesOf(
-  counted: Omit<CountedFiles, 'counts' | 'files'>,
+  counted: Omit<CountedFiles, 'counts' | 'runs' | 'files'>,
   limits: { readonly moreThanLimit: boolean; readonly mostFiles: number; readonly mostBytes: number },
 ): readonly string[] {
   const { binaries, otherwiseEncoded, unreadable, beyondLimit } = counted;

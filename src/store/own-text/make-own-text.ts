@@ -124,7 +124,8 @@ function textOf(
 ): OwnText {
   const notes = notesOf(counted, { moreThanLimit, mostFiles: MOST_FILES, mostBytes: TEXT_BYTES });
   if (counted.counts.total === 0) throw new Error(['There is no text in that.', ...notes].join(' '));
-  return { name: nameOfFiles(files), countedAt, files: counted.files, counts: counted.counts, notes };
+  const { counts, runs } = counted;
+  return { name: nameOfFiles(files), countedAt, files: counted.files, counts, runs, notes };
 }
 
 function sizeOf(files: readonly File[]): number {

@@ -5,9 +5,11 @@ import {
   createRunCounter,
   LONGEST_RUN,
   type RunCounts,
+  runsOfPairs,
   withoutRareRuns,
 } from '../../../src/core/needs/counts-runs.ts';
 import { readCountsTable, writeCountsTable } from '../../../src/core/needs/counts-table.ts';
+import { createTextCounter } from '../../../src/core/needs/text-counts.ts';
 
 function countsOf(...pieces: readonly string[]): RunCounts {
   const counter = createRunCounter();
@@ -16,6 +18,23 @@ function countsOf(...pieces: readonly string[]): RunCounts {
 }
 
 const plain = fc.string({ unit: fc.constantFrom('a', 'b', 'c', 'ł', '😀', ' ', '\n'), maxLength: 40 });
+
+describe('runs of a text of which only characters and pairs are known', () => {
+  property.prop([plain])('are its runs of one and two', (text) => {
+    const counter = createTextCounter();
+    counter.add(text);
+    const pairs = runsOfPairs(counter.counts());
+    const all = countsOf(text);
+    expect(pairs.total).toBe(all.total);
+    expect([...pairs.after]).toEqual([...all.after].filter(([before]) => [...before].length < 2));
+  });
+
+  test('a cluster of several code points is in none', () => {
+    const counter = createTextCounter();
+    counter.add('a🇵🇱b');
+    expect([...runsOfPairs(counter.counts()).after.keys()]).toEqual(['']);
+  });
+});
 
 describe('runs', () => {
   test.each([

@@ -17,6 +17,7 @@ import { Board } from '../../board/board.tsx';
 import { keyHalfCollision } from '../../board/key-half-collision.ts';
 import { Choice } from '../../widgets/choice.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
+import { AccidentsPanel } from './accidents/accidents-panel.tsx';
 import { CoveragePanel } from './coverage/coverage-panel.tsx';
 import styles from './design-desk.module.css';
 import { FindingsPanel } from './findings/findings-panel.tsx';
@@ -71,7 +72,7 @@ export function DesignDesk() {
           </div>
         }
         right={<RightSide />}
-        rightLabel="Findings, coverage"
+        rightLabel="Findings, coverage, accidents"
         rightBadge={<FindingCount />}
       />
       <DragOverlay dropAnimation={null}>
@@ -84,9 +85,10 @@ export function DesignDesk() {
 const RIGHT = [
   { value: 'findings', label: 'Findings' },
   { value: 'coverage', label: 'Coverage' },
+  { value: 'accidents', label: 'Accidents' },
 ] as const;
 
-/** Right of the board: what stands against the design, or what it covers and at what cost. */
+/** Right of the board: what stands against the design, what it covers and at what cost, or what typing sets off. */
 function RightSide() {
   const [shown, setShown] = useState<(typeof RIGHT)[number]['value']>('findings');
   return (
@@ -94,7 +96,9 @@ function RightSide() {
       <div className={styles.switch}>
         <Choice label="Right of the board" hideLabel value={shown} options={RIGHT} onChange={setShown} />
       </div>
-      {shown === 'findings' ? <FindingsPanel /> : <CoveragePanel />}
+      {shown === 'findings' && <FindingsPanel />}
+      {shown === 'coverage' && <CoveragePanel />}
+      {shown === 'accidents' && <AccidentsPanel />}
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { usHost } from '../../../../src/core/host/us.ts';
 import type { Keymap } from '../../../../src/core/keymap/types.ts';
+import { runsOfPairs } from '../../../../src/core/needs/counts-runs.ts';
 import { needsOfKeymap } from '../../../../src/core/needs/needs-of.ts';
 import { createTextCounter } from '../../../../src/core/needs/text-counts.ts';
 import { needsOfText } from '../../../../src/core/needs/text-needs.ts';
@@ -109,7 +110,14 @@ describe('the figures in words', () => {
 describe('the own text in words', () => {
   test('its name, size and day', () => {
     const counts = { total: 12_345, chars: new Map(), pairs: new Map() };
-    const text = { name: 'letters', countedAt: Date.UTC(2026, 4, 7, 12), files: 1, counts, notes: [] };
+    const text = {
+      name: 'letters',
+      countedAt: Date.UTC(2026, 4, 7, 12),
+      files: 1,
+      counts,
+      runs: runsOfPairs(counts),
+      notes: [],
+    };
     expect(textWords(text, 'en-GB')).toBe('letters: 12,345 characters in one file, counted on 7 May 2026');
   });
 

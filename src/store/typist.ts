@@ -1,0 +1,53 @@
+import { useEffect, useSyncExternalStore } from 'react';
+import { useStore } from 'zustand';
+import type { RunCounts } from '../core/needs/counts-runs.ts';
+import { indexedDbOrMemory } from './keeping/key-value.ts';
+import { makeTypist, type TextChoice, type TypistState } from './make-typist.ts';
+import { useOwnText } from './own-text/own-text.ts';
+import { RunTexts } from './run-texts.ts';
+
+const { values } = indexedDbOrMemory({ database: 'handful typist', store: 'choices' });
+
+/** The page's typist: speed, text and limits as chosen. `setMeasured` is for whoever measures. */
+export const typist = makeTypist(values);
+
+const texts = new RunTexts();
+
+/** The text whose accidents are estimated. */
+export interface TypistText {
+  readonly choice: TextChoice;
+  /** What to call it: the name of a ready text, or of the typist's own files. */
+  readonly title: string;
+  /** Null while the counts are on their way, and where they cannot be had: then `why` says so. */
+  readonly counts: RunCounts | null;
+  readonly why?: string;
+}
+
+/** The typist with the text they type; everything is taken up from where it is kept when this is first used. */
+export interface Typist extends TypistState {
+  readonly typed: TypistText;
+  /** Whether there is an own text to choose. */
+  readonly hasOwnText: boolean;
+}
+
+/** Whose accidents are estimated, and on what text. */
+export function useTypist(): Typist {
+  useEffect(() => void typist.getState().start(), []);
+  const state = useStore(typist);
+  const own = useOwnText(({ text }) => text);
+  const choice = state.text === 'own' && own === null ? null : state.text;
+  const name: TextChoice = choice ?? (own === null ? 'english' : 'own');
+  const known = useSyncExternalStore(texts.subscribe, () => (name === 'own' ? null : texts.known(name)));
+  const typed: TypistText =
+    own !== null && known === null
+      ? { choice: 'own', title: own.name, counts: own.runs }
+      : known?.state === 'ready'
+        ? { choice: name, title: known.title, counts: known.counts }
+        : {
+            choice: name,
+            title: name,
+            counts: null,
+            ...(known?.state === 'missing' ? { why: known.why } : {}),
+          };
+  return { ...state, typed, hasOwnText: own !== null };
+}

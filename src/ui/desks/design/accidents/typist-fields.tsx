@@ -1,0 +1,33 @@
+import { useTypist } from '../../../../store/typist.ts';
+import { NumberField } from '../../../widgets/number-field.tsx';
+import { Select } from '../../../widgets/select.tsx';
+import styles from './accidents.module.css';
+import { kindOfSpeed, speedOfKind, speedOptions, textOptions, WPM_LIMITS } from './typist-words.ts';
+
+/** Whose typing it is, and what they type. */
+export function TypistFields() {
+  const { speed, person, measured, typed, hasOwnText, setSpeed, setText } = useTypist();
+  const { wpm } = person.parameters;
+  const kind = kindOfSpeed(speed);
+  return (
+    <div className={styles.fields}>
+      <Select
+        label="Typist"
+        value={kind}
+        options={speedOptions(measured !== null || kind === 'measured')}
+        onChange={(next) => setSpeed(speedOfKind(next, wpm))}
+      />
+      {kind === 'exact' && (
+        <NumberField
+          label="Speed"
+          unit="words a minute"
+          value={Math.round(wpm)}
+          {...WPM_LIMITS}
+          onCommit={setSpeed}
+        />
+      )}
+      <Select label="Text" value={typed.choice} options={textOptions(hasOwnText)} onChange={setText} />
+      {typed.why !== undefined && <p className={styles.problem}>{typed.why}</p>}
+    </div>
+  );
+}
