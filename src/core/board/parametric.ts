@@ -2,11 +2,13 @@ import type { Board, BoardKey, Finger, Hand, MadeFrom } from '../keymap/types.ts
 import { type Point, plus, turned } from './point.ts';
 
 /**
- * Boards of two mirrored halves out of a few parameters. A half is laid out as the right one: x grows outwards,
+ * Boards of two halves out of a few parameters. A half is laid out as the right one: x grows outwards,
  * away from the other hand, the origin is the inner column's middle row without its stagger, and turns are
  * clockwise, which for the right half is outwards.
  */
 type Column = MadeFrom['columns'][number];
+
+const HANDS: readonly Hand[] = ['left', 'right'];
 
 /** A key of the half before it is given to a hand. */
 interface HalfKey extends Point {
@@ -23,26 +25,34 @@ interface HalfKey extends Point {
  * column keeps every id; thumb keys are `LT1`, `LT2`… from the inner one. Left hand first, row by row.
  */
 export function parametricBoard(madeFrom: MadeFrom, name: string): Board {
-  const half = [...columnKeys(madeFrom), ...thumbKeys(madeFrom)];
-  const keys = [
-    ...half.map((key) => ofHand(key, 'left', madeFrom)),
-    ...half.map((key) => ofHand(key, 'right', madeFrom)),
-  ];
+  const keys = HANDS.flatMap((hand) => {
+    const half = halfOf(madeFrom, hand);
+    return [...columnKeys(half), ...thumbKeys(half)].map((key) => ofHand(key, hand, half));
+  });
   return { name, madeFrom, keys };
 }
 
-function ofHand(key: HalfKey, hand: Hand, madeFrom: MadeFrom): BoardKey {
+/** The parameters of one half, written as those of a right one; `downMm` is its own way towards the typist. */
+type Half = Omit<MadeFrom, 'left'> & { readonly downMm: number };
+
+/** What one hand's half is made from; a left half without parameters of its own is the right one's mirror image. */
+function halfOf(madeFrom: MadeFrom, hand: Hand): Half {
+  const { left, ...right } = madeFrom;
+  return hand === 'left' && left !== undefined ? { ...right, ...left } : { ...right, downMm: 0 };
+}
+
+function ofHand(key: HalfKey, hand: Hand, half: Half): BoardKey {
   const sign = hand === 'right' ? 1 : -1;
   // Thumbs towards each other: the right half's lower end goes left, which is clockwise.
-  const place = turned(key, madeFrom.turnDeg);
-  const innerColumn = (madeFrom.gapMm + madeFrom.pitchXMm) / 2;
+  const place = turned(key, half.turnDeg);
+  const innerColumn = (half.gapMm + half.pitchXMm) / 2;
   return {
     id: `${hand === 'right' ? 'R' : 'L'}${key.mark}`,
     x: tidy(sign * (innerColumn + place.x)),
-    y: tidy(place.y),
-    rotation: tidy(sign * (key.rotation + madeFrom.turnDeg)),
-    width: tidy(madeFrom.pitchXMm - madeFrom.capGapMm),
-    height: tidy(madeFrom.pitchYMm - madeFrom.capGapMm),
+    y: tidy(place.y + half.downMm),
+    rotation: tidy(sign * (key.rotation + half.turnDeg)),
+    width: tidy(half.pitchXMm - half.capGapMm),
+    height: tidy(half.pitchYMm - half.capGapMm),
     hand,
     finger: key.finger,
     home: key.home,
@@ -54,14 +64,14 @@ function tidy(value: number): number {
   return Math.round(value * 1000) / 1000 + 0;
 }
 
-function columnKeys(madeFrom: MadeFrom): HalfKey[] {
-  const rows = homeIndices(madeFrom);
+function columnKeys(half: Half): HalfKey[] {
+  const rows = homeIndices(half);
   const rowsAbove = Math.max(...rows);
-  const keys = columnMiddles(madeFrom).flatMap((middle, index) => {
-    const column = madeFrom.columns[index];
+  const keys = columnMiddles(half).flatMap((middle, index) => {
+    const column = half.columns[index];
     return column === undefined
       ? []
-      : keysOfColumn(column, index, middle, madeFrom.pitchYMm, rowsAbove - (rows[index] ?? 0));
+      : keysOfColumn(column, index, middle, half.pitchYMm, rowsAbove - (rows[index] ?? 0));
   });
   return keys.sort((one, other) => Number(one.mark) - Number(other.mark));
 }
@@ -86,11 +96,11 @@ function keysOfColumn(
 }
 
 /** Each column's middle row: one pitch from its inner neighbour, and as much more as the splay of the two asks for. */
-function columnMiddles(madeFrom: MadeFrom): Point[] {
+function columnMiddles(half: Half): Point[] {
   let x = 0;
   let inner: Column | undefined;
-  return madeFrom.columns.map((column) => {
-    if (inner !== undefined) x += stepToNext(inner, column, madeFrom);
+  return half.columns.map((column) => {
+    if (inner !== undefined) x += stepToNext(inner, column, half);
     inner = column;
     return { x, y: column.staggerMm };
   });
@@ -100,33 +110,33 @@ function columnMiddles(madeFrom: MadeFrom): Point[] {
  * The least distance outwards at which the cells of two columns, taken as turned rectangles, lie beside each other
  * without overlap: along an edge of one of them the sum of both half extents fits between the middles.
  */
-function stepToNext(inner: Column, outer: Column, madeFrom: MadeFrom): number {
+function stepToNext(inner: Column, outer: Column, half: Half): number {
   const down = outer.staggerMm - inner.staggerMm;
   const steps = [inner.splayDeg, outer.splayDeg].map((degrees) => {
     const axis = turned({ x: 1, y: 0 }, degrees);
-    const needed = halfAlong(inner, degrees, madeFrom) + halfAlong(outer, degrees, madeFrom);
+    const needed = halfAlong(inner, degrees, half) + halfAlong(outer, degrees, half);
     return (needed - axis.y * down) / axis.x;
   });
   return Math.min(...steps);
 }
 
 /** Half of what a column's cells take up along a direction, mm. */
-function halfAlong(column: Column, degrees: number, madeFrom: MadeFrom): number {
+function halfAlong(column: Column, degrees: number, half: Half): number {
   const across = turned({ x: 1, y: 0 }, degrees - column.splayDeg);
-  return (Math.abs(across.x) * madeFrom.pitchXMm + Math.abs(across.y) * column.keys * madeFrom.pitchYMm) / 2;
+  return (Math.abs(across.x) * half.pitchXMm + Math.abs(across.y) * column.keys * half.pitchYMm) / 2;
 }
 
 /** Which key of each column lies in the home row, counted from 0: its own, else the one nearest to its finger's. */
-function homeIndices(madeFrom: MadeFrom): number[] {
-  return madeFrom.columns.map((column) => {
+function homeIndices(half: Half): number[] {
+  return half.columns.map((column) => {
     if (hasHome(column)) return column.homeRow ?? 0;
     const model =
-      madeFrom.columns.find((other) => hasHome(other) && other.finger === column.finger) ??
-      madeFrom.columns.find(hasHome);
+      half.columns.find((other) => hasHome(other) && other.finger === column.finger) ??
+      half.columns.find(hasHome);
     const middle = (column.keys - 1) / 2;
     if (model === undefined) return Math.floor(middle);
-    const homeAt = model.staggerMm + ((model.homeRow ?? 0) - (model.keys - 1) / 2) * madeFrom.pitchYMm;
-    const nearest = Math.round(middle + (homeAt - column.staggerMm) / madeFrom.pitchYMm);
+    const homeAt = model.staggerMm + ((model.homeRow ?? 0) - (model.keys - 1) / 2) * half.pitchYMm;
+    const nearest = Math.round(middle + (homeAt - column.staggerMm) / half.pitchYMm);
     return Math.min(Math.max(nearest, 0), column.keys - 1);
   });
 }
@@ -139,13 +149,13 @@ function hasHome(column: Column): boolean {
  * Caps on an arc, tangent to it, from the inner one outwards. A positive turn leans a cap's top towards the other
  * hand, a positive step takes that lean back from cap to cap; a step of 0 makes a straight line at the column pitch.
  */
-function thumbKeys(madeFrom: MadeFrom): HalfKey[] {
-  const { thumb } = madeFrom;
-  const inner = { x: -thumb.inwardsMm, y: (madeFrom.columns[0]?.staggerMm ?? 0) + thumb.downMm };
+function thumbKeys(half: Half): HalfKey[] {
+  const { thumb } = half;
+  const inner = { x: -thumb.inwardsMm, y: (half.columns[0]?.staggerMm ?? 0) + thumb.downMm };
   return Array.from({ length: thumb.keys }, (_, index) => {
     const rotation = index * thumb.stepDeg - thumb.turnDeg;
     return {
-      ...plus(inner, alongArc(thumb, index, madeFrom.pitchXMm)),
+      ...plus(inner, alongArc(thumb, index, half.pitchXMm)),
       mark: `T${index + 1}`,
       rotation,
       finger: 'thumb' as const,

@@ -35,11 +35,23 @@ export const PITCHES: readonly Pitch[] = [
 export function atPitch(madeFrom: MadeFrom, pitch: Pick<Pitch, 'xMm' | 'yMm'>): MadeFrom {
   const across = pitch.xMm / madeFrom.pitchXMm;
   const down = pitch.yMm / madeFrom.pitchYMm;
-  const thumb = {
-    ...madeFrom.thumb,
-    radiusMm: madeFrom.thumb.radiusMm * across,
-    inwardsMm: madeFrom.thumb.inwardsMm * across,
-    downMm: madeFrom.thumb.downMm * down,
+  const scaled = (thumb: MadeFrom['thumb']): MadeFrom['thumb'] => ({
+    ...thumb,
+    radiusMm: within(thumb.radiusMm * across, 20, 300),
+    inwardsMm: within(thumb.inwardsMm * across, -150, 150),
+    downMm: within(thumb.downMm * down, -150, 150),
+  });
+  const { left } = madeFrom;
+  return {
+    ...madeFrom,
+    pitchXMm: pitch.xMm,
+    pitchYMm: pitch.yMm,
+    thumb: scaled(madeFrom.thumb),
+    ...(left === undefined ? {} : { left: { ...left, thumb: scaled(left.thumb) } }),
   };
-  return { ...madeFrom, pitchXMm: pitch.xMm, pitchYMm: pitch.yMm, thumb };
+}
+
+/** The document's limits hold for what was scaled as well. */
+function within(value: number, least: number, most: number): number {
+  return Math.min(Math.max(value, least), most);
 }

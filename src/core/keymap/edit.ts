@@ -53,7 +53,12 @@ export type Edit =
   | { readonly edit: 'add-chord'; readonly chord: Chord }
   | { readonly edit: 'change-chord'; readonly chord: ChordId; readonly to: ChordChange }
   | { readonly edit: 'delete-chord'; readonly chord: ChordId }
-  | { readonly edit: 'set-board'; readonly board: Board }
+  | {
+      readonly edit: 'set-board';
+      readonly board: Board;
+      /** Which key of the new board each key that stays becomes; left out, keys stay by their ids. */
+      readonly became?: Readonly<Record<KeyId, KeyId>>;
+    }
   | { readonly edit: 'delete-key'; readonly key: KeyId }
   | { readonly edit: 'set-hosts'; readonly hosts: readonly Host[] }
   | { readonly edit: 'set-needs'; readonly needs: Needs }

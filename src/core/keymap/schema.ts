@@ -67,45 +67,67 @@ export const boardKeySchema = described(
   },
 );
 
-/** The parameters of a board of two mirrored halves; a one-piece board has its halves close together and not turned. */
+/** Columns of one half, from the inner one (index) to the outer one (little). */
+const columnsSchema = listOf(
+  z.strictObject({
+    finger: z.enum(['index', 'middle', 'ring', 'little']),
+    keys: wholeBetween(1, 6),
+    /** Which key from the top is the finger's home key, counted from 0; null where the finger rests elsewhere. */
+    homeRow: z.nullable(wholeBetween(0, 5)),
+    /** How far the column's middle row is moved towards the typist, mm. */
+    staggerMm: between(-60, 60),
+    /** Turn of the column about its middle row, degrees, outwards positive. */
+    splayDeg: between(-45, 45),
+  }),
+  1,
+  8,
+);
+
+const thumbSchema = z.strictObject({
+  keys: wholeBetween(0, 6),
+  /** Radius of the arc on which the caps lie, mm. */
+  radiusMm: between(20, 300),
+  /** Where the inner cap lies from the inner column's middle row: towards the other hand and towards the typist, mm. */
+  inwardsMm: between(-150, 150),
+  downMm: between(-150, 150),
+  /** Turn of the inner cap and turn from one cap to the next, degrees. */
+  turnDeg: between(-90, 90),
+  stepDeg: between(-45, 45),
+});
+
+/** Turn of a half, degrees, the thumbs towards each other positive. */
+const halfTurnDeg = between(-45, 45);
+
+/**
+ * The parameters of a board of two halves; a one-piece board has its halves close together and not turned. They
+ * describe the right half, and the left one is its mirror image unless it has parameters of its own.
+ */
 export const madeFromSchema = described(
   z.strictObject({
-    /** From the inner column (index) to the outer one (little). */
-    columns: listOf(
-      z.strictObject({
-        finger: z.enum(['index', 'middle', 'ring', 'little']),
-        keys: wholeBetween(1, 6),
-        /** Which key from the top is the finger's home key, counted from 0; null where the finger rests elsewhere. */
-        homeRow: z.nullable(wholeBetween(0, 5)),
-        /** How far the column's middle row is moved towards the typist, mm. */
-        staggerMm: between(-60, 60),
-        /** Turn of the column about its middle row, degrees, outwards positive. */
-        splayDeg: between(-45, 45),
-      }),
-      1,
-      8,
-    ),
+    columns: columnsSchema,
     pitchXMm: between(10, 40),
     pitchYMm: between(10, 40),
     /** Gap between two caps one pitch apart, mm. */
     capGapMm: between(0, 5),
-    thumb: z.strictObject({
-      keys: wholeBetween(0, 6),
-      /** Radius of the arc on which the caps lie, mm. */
-      radiusMm: between(20, 300),
-      /** Where the inner cap lies from the inner column's middle row: towards the other hand and towards the typist, mm. */
-      inwardsMm: between(-150, 150),
-      downMm: between(-150, 150),
-      /** Turn of the inner cap and turn from one cap to the next, degrees. */
-      turnDeg: between(-90, 90),
-      stepDeg: between(-45, 45),
-    }),
+    thumb: thumbSchema,
     /** Between the edges of the two inner columns' cells along the middle line, mm. */
     gapMm: between(0, 600),
-    /** Turn of each half, degrees, the thumbs towards each other positive. */
-    turnDeg: between(-45, 45),
+    turnDeg: halfTurnDeg,
+    left: z.optional(
+      z.strictObject({
+        columns: columnsSchema,
+        thumb: thumbSchema,
+        turnDeg: halfTurnDeg,
+        /** How far the left half lies nearer to the typist than the right one, mm. */
+        downMm: between(-150, 150),
+      }),
+    ),
   }),
-  { id: 'madeFrom', description: 'The parameters from which a board of two mirrored halves was made.' },
+  {
+    id: 'madeFrom',
+    description:
+      'The parameters from which a board of two halves was made: those of the right one, mirrored unless there is left.',
+  },
 );
 
 export const boardSchema = described(

@@ -72,16 +72,26 @@ function boardTree(board: Board): Tree {
 }
 
 function madeFromTree(from: MadeFrom): Tree {
-  const columns = from.columns.map((column) =>
-    tree(...pick(column, 'finger', 'keys', 'homeRow', 'staggerMm', 'splayDeg')),
-  );
-  const thumb = pick(from.thumb, 'keys', 'radiusMm', 'inwardsMm', 'downMm', 'turnDeg', 'stepDeg');
+  const { left } = from;
   return tree(
-    ['columns', columns],
+    ['columns', columnsTree(from)],
     ...pick(from, 'pitchXMm', 'pitchYMm', 'capGapMm'),
-    ['thumb', tree(...thumb)],
+    ['thumb', thumbTree(from)],
     ...pick(from, 'gapMm', 'turnDeg'),
+    [
+      'left',
+      left &&
+        tree(['columns', columnsTree(left)], ['thumb', thumbTree(left)], ...pick(left, 'turnDeg', 'downMm')),
+    ],
   );
+}
+
+function columnsTree({ columns }: Pick<MadeFrom, 'columns'>): Tree {
+  return columns.map((column) => tree(...pick(column, 'finger', 'keys', 'homeRow', 'staggerMm', 'splayDeg')));
+}
+
+function thumbTree({ thumb }: Pick<MadeFrom, 'thumb'>): Tree {
+  return tree(...pick(thumb, 'keys', 'radiusMm', 'inwardsMm', 'downMm', 'turnDeg', 'stepDeg'));
 }
 
 function hostTree(host: Host): Tree {

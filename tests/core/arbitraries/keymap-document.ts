@@ -9,31 +9,48 @@ const lineArbitrary = fc
 
 const mm = fc.integer({ min: -500, max: 500 }).map((tenths) => tenths / 10 + 0);
 
-const madeFromArbitrary: fc.Arbitrary<MadeFrom> = fc.record({
-  columns: fc.array(
-    fc.record({
-      finger: fc.constantFrom('index' as const, 'middle' as const, 'ring' as const, 'little' as const),
-      keys: fc.integer({ min: 1, max: 6 }),
-      homeRow: fc.option(fc.integer({ min: 0, max: 5 })),
-      staggerMm: mm,
-      splayDeg: fc.integer({ min: -45, max: 45 }),
-    }),
-    { minLength: 1, maxLength: 8 },
-  ),
-  pitchXMm: fc.integer({ min: 10, max: 40 }),
-  pitchYMm: fc.integer({ min: 10, max: 40 }),
-  capGapMm: fc.integer({ min: 0, max: 5 }),
-  thumb: fc.record({
-    keys: fc.integer({ min: 0, max: 6 }),
-    radiusMm: fc.integer({ min: 20, max: 300 }),
-    inwardsMm: mm,
-    downMm: mm,
-    turnDeg: fc.integer({ min: -90, max: 90 }),
-    stepDeg: fc.integer({ min: -45, max: 45 }),
+const columnsArbitrary = fc.array(
+  fc.record({
+    finger: fc.constantFrom('index' as const, 'middle' as const, 'ring' as const, 'little' as const),
+    keys: fc.integer({ min: 1, max: 6 }),
+    homeRow: fc.option(fc.integer({ min: 0, max: 5 })),
+    staggerMm: mm,
+    splayDeg: fc.integer({ min: -45, max: 45 }),
   }),
-  gapMm: fc.integer({ min: 0, max: 600 }),
-  turnDeg: fc.integer({ min: -45, max: 45 }),
+  { minLength: 1, maxLength: 8 },
+);
+
+const thumbArbitrary = fc.record({
+  keys: fc.integer({ min: 0, max: 6 }),
+  radiusMm: fc.integer({ min: 20, max: 300 }),
+  inwardsMm: mm,
+  downMm: mm,
+  turnDeg: fc.integer({ min: -90, max: 90 }),
+  stepDeg: fc.integer({ min: -45, max: 45 }),
 });
+
+const halfTurn = fc.integer({ min: -45, max: 45 });
+
+const madeFromArbitrary: fc.Arbitrary<MadeFrom> = fc.record(
+  {
+    columns: columnsArbitrary,
+    pitchXMm: fc.integer({ min: 10, max: 40 }),
+    pitchYMm: fc.integer({ min: 10, max: 40 }),
+    capGapMm: fc.integer({ min: 0, max: 5 }),
+    thumb: thumbArbitrary,
+    gapMm: fc.integer({ min: 0, max: 600 }),
+    turnDeg: halfTurn,
+    left: fc.record({
+      columns: columnsArbitrary,
+      thumb: thumbArbitrary,
+      turnDeg: halfTurn,
+      downMm: mm,
+    }),
+  },
+  {
+    requiredKeys: ['columns', 'pitchXMm', 'pitchYMm', 'capGapMm', 'thumb', 'gapMm', 'turnDeg'],
+  },
+);
 
 const needArbitrary = fc.constantFrom('a', ' ', '≥', 'key:ArrowLeft', 'shortcut:Control+Alt+Delete', '👩‍🚀');
 

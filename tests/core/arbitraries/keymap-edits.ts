@@ -154,7 +154,25 @@ function diaryEdits(keymap: Keymap, { key, layer }: Parts): fc.Arbitrary<Edit>[]
   ];
 }
 
-function designEdits({ key }: Parts): fc.Arbitrary<Edit>[] {
+/** Another board; keys stay by their ids, or become others: each of the board's one of the new ones, or now and then a stranger. */
+function setBoard(keymap: Keymap): fc.Arbitrary<Edit> {
+  const from = keymap.board.keys.map(({ id }) => id);
+  return boardArbitrary(1, 8).chain((board) => {
+    const ids = board.keys.map(({ id }) => id);
+    const became = fc
+      .tuple(fc.shuffledSubarray(from), fc.shuffledSubarray(ids), fc.nat(9))
+      .map(([some, others, odd]) => {
+        const pairs = some.slice(0, others.length).map((id, at): [string, string] => [id, others[at] ?? id]);
+        return Object.fromEntries(odd === 0 ? [...pairs, ['stranger', ids[0] ?? '']] : pairs);
+      });
+    return fc.record(
+      { edit: fc.constant('set-board' as const), board: fc.constant(board), became },
+      { requiredKeys: ['edit', 'board'] },
+    );
+  });
+}
+
+function designEdits(keymap: Keymap, { key }: Parts): fc.Arbitrary<Edit>[] {
   const need = fc.constantFrom('a', 'key:Enter', 'key:Nothing');
   const needs = fc.record({
     lists: fc.constant(['ascii']),
@@ -174,7 +192,7 @@ function designEdits({ key }: Parts): fc.Arbitrary<Edit>[] {
     fc.record({ edit: fc.constant('set-notes' as const), notes: fc.constantFrom('', 'some') }),
     fc.record({ edit: fc.constant('set-hosts' as const), hosts: fc.array(host, { maxLength: 2 }) }),
     fc.record({ edit: fc.constant('set-needs' as const), needs }),
-    fc.record({ edit: fc.constant('set-board' as const), board: boardArbitrary(1, 8) }),
+    setBoard(keymap),
     fc.record({ edit: fc.constant('delete-key' as const), key }),
   ];
 }
@@ -189,7 +207,7 @@ export function editArbitrary(keymap: Keymap): fc.Arbitrary<Edit> {
     ...bindingEdits(parts),
     ...layerEdits(keymap, parts),
     ...chordEdits(keymap, parts),
-    ...designEdits(parts),
+    ...designEdits(keymap, parts),
     ...diaryEdits(keymap, parts),
   );
   const several: fc.Arbitrary<Edit> = fc.record({

@@ -69,6 +69,20 @@ describe('parametric board', () => {
     expect(keyOf(turned, 'L11').rotation).toBe(-10);
   });
 
+  test('a left half with parameters of its own leaves the right one alone, and lies as much nearer as it says', () => {
+    const { columns, thumb } = PLAIN;
+    const left = { columns: columns.slice(0, 1), thumb: { ...thumb, keys: 1 }, turnDeg: 0, downMm: 6 };
+    const keys = parametricBoard({ ...PLAIN, left }, 'test').keys;
+    expect(keys.map((key) => key.id)).toEqual([
+      ...['L11', 'L21', 'L31', 'LT1'],
+      ...['R11', 'R21', 'R22', 'R31', 'R32', 'RT1', 'RT2'],
+    ]);
+    expect(keys.filter((key) => key.hand === 'right')).toEqual(
+      parametricBoard(PLAIN, 'test').keys.filter((key) => key.hand === 'right'),
+    );
+    expect(keyOf({ ...PLAIN, left }, 'L21')).toMatchObject({ x: -keyOf(PLAIN, 'R21').x, y: 6 });
+  });
+
   test('thumb caps lie on the arc, tangent to it, and lean towards the other hand', () => {
     const thumb = { keys: 3, radiusMm: 80, inwardsMm: 20, downMm: 50, turnDeg: 30, stepDeg: 15 };
     const caps = ['RT1', 'RT2', 'RT3'].map((id) => keyOf({ ...PLAIN, thumb }, id));

@@ -99,6 +99,46 @@ describe('set-board', () => {
     ]);
   });
 
+  test('keys that become others take bindings, chords and notes along, whatever their ids were', () => {
+    const note = { text: 'stiff', writtenAt: '2026-05-04T18:30:00Z', state: 's1', tickedOff: false };
+    const noted = {
+      ...start,
+      diary: [
+        { id: 'n1', ...note, keys: ['k1', 'k5'] },
+        { id: 'n2', ...note, keys: ['k5'] },
+      ],
+    };
+    const board = { name: 'Turned round', keys: ['k1', 'k2', 'k3', 'new'].map(boardKey) };
+    // k1 and k2 change places, k5 goes although nothing else takes it, and k3's old id stands for nothing of its own.
+    const became = { k1: 'k2', k2: 'k1', k3: 'new', k4: 'k3' };
+    const outcome = edited(noted, { edit: 'set-board', board, became });
+    expect(outcome.keymap.layers).toEqual([
+      layer('base', { k1: { tap: B }, k2: { tap: A } }),
+      layer('sym', { k2: { hold: B } }),
+    ]);
+    expect(outcome.keymap.chords?.map(({ id, keys }) => [id, ...keys])).toEqual([
+      ['two', 'k2', 'k1'],
+      ['three', 'k2', 'new', 'k3'],
+      ['alike', 'k3', 'new'],
+    ]);
+    expect(outcome.keymap.diary).toEqual([
+      { id: 'n1', ...note, keys: ['k2'] },
+      { id: 'n2', ...note },
+    ]);
+    expect(outcome.alongside).toEqual([
+      'Deleted the chord apart, which lost k5.',
+      '2 notes of the diary lost what they were pinned to.',
+    ]);
+  });
+
+  test('is refused where a key is not there, or two would be one', () => {
+    const board = { name: 'Two', keys: ['k1', 'k2'].map(boardKey) };
+    const because = (became: Record<string, string>) => refusal(start, { edit: 'set-board', board, became });
+    expect(because({ k9: 'k1' })).toBe('The board has no key with the id "k9".');
+    expect(because({ k1: 'k3' })).toBe('The new board has no key with the id "k3".');
+    expect(because({ k1: 'k2', k2: 'k2' })).toBe('Two keys would become the key "k2".');
+  });
+
   test('names six lost keys and counts the rest', () => {
     const wide = small([layer('base', Object.fromEntries(ids(8).map((id) => [id, { tap: A }])))]);
     const eight = { ...wide, board: { name: 'Eight', keys: [...ids(8), 'last'].map(boardKey) } };

@@ -1,20 +1,54 @@
 import { castDraft, type Draft, produce } from 'immer';
 import { hasKey } from '../lookup.ts';
-import type { Chord, ChordId, KeyId, Keymap } from '../types.ts';
+import type { Board, Chord, ChordId, KeyId, Keymap } from '../types.ts';
 import { unpinned } from './diary-pins.ts';
 import { type Edited, type EditNamed, listWords, made, refused } from './outcome.ts';
 
-/** Puts another board under the design; bindings and chords that lose a key go, and are told. */
-export function setBoard(keymap: Keymap, { board }: EditNamed<'set-board'>): Edited {
-  const kept = new Set(board.keys.map(({ id }) => id));
+/**
+ * Puts another board under the design. What is bound, made a chord of or noted on keys that stay goes with them;
+ * bindings and chords that lose a key go, and are told.
+ */
+export function setBoard(keymap: Keymap, { board, became }: EditNamed<'set-board'>): Edited {
+  const wrong = became && wrongBecoming(keymap, board, became);
+  if (wrong !== undefined) return refused(wrong);
+  const kept = new Set(became ? Object.keys(became) : board.keys.map(({ id }) => id));
   const alongside: string[] = [];
   const changed = new Set<ChordId>();
   const next = produce(keymap, (draft) => {
+    alongside.push(
+      ...dropBindings(draft, kept),
+      ...dropFromChords(draft, kept, changed),
+      ...unpinned(draft, kept),
+    );
+    if (became) rekey(draft, became);
     draft.board = castDraft(board);
-    alongside.push(...dropBindings(draft, kept), ...dropFromChords(draft, kept, changed), ...unpinned(draft));
   });
   alongside.push(...alikeNow(next.chords ?? [], changed));
   return made(next, `Change the board to ${board.name}`, alongside);
+}
+
+/** Why keys cannot become those: one of either is not there, or two would be one. Undefined where they can. */
+function wrongBecoming(keymap: Keymap, board: Board, became: Readonly<Record<KeyId, KeyId>>) {
+  const ids = new Set(board.keys.map(({ id }) => id));
+  const taken = new Set<KeyId>();
+  for (const [from, to] of Object.entries(became)) {
+    if (!hasKey(keymap, from)) return `The board has no key with the id ${JSON.stringify(from)}.`;
+    if (!ids.has(to)) return `The new board has no key with the id ${JSON.stringify(to)}.`;
+    if (taken.has(to)) return `Two keys would become the key ${JSON.stringify(to)}.`;
+    taken.add(to);
+  }
+  return undefined;
+}
+
+/** Gives everything that names a key the id that the key becomes; all of them stay. */
+function rekey(draft: Draft<Keymap>, became: Readonly<Record<KeyId, KeyId>>): void {
+  const to = (id: KeyId) => (Object.hasOwn(became, id) ? became[id] : undefined) ?? id;
+  for (const layer of draft.layers) {
+    if (Object.keys(layer.places).every((key) => to(key) === key)) continue;
+    layer.places = Object.fromEntries(Object.entries(layer.places).map(([key, at]) => [to(key), at]));
+  }
+  for (const chord of draft.chords ?? []) chord.keys = chord.keys.map(to);
+  for (const note of draft.diary ?? []) if (note.keys) note.keys = note.keys.map(to);
 }
 
 /** Deletes a key of the board with its bindings, and takes it out of chords. */

@@ -1,12 +1,14 @@
 import type { Draft } from 'immer';
-import type { Keymap } from '../types.ts';
+import type { KeyId, Keymap } from '../types.ts';
 
 /**
  * Takes the pins of notes off keys, layers and chords that are gone. The notes stay, with what they say: a remark is not
- * lost with the key that it was about. One sentence for all of them, none where nothing changed.
+ * lost with the key that it was about. `keys`: those that stay, where they are not the board's. One sentence for all of them, none where nothing changed.
  */
-export function unpinned(draft: Draft<Keymap>): string[] {
-  const keys = new Set(draft.board.keys.map(({ id }) => id));
+export function unpinned(
+  draft: Draft<Keymap>,
+  keys: ReadonlySet<KeyId> = new Set(draft.board.keys.map(({ id }) => id)),
+): string[] {
   const layers = new Set(draft.layers.map(({ id }) => id));
   const chords = new Set(draft.chords?.map(({ id }) => id));
   let count = 0;
