@@ -1,8 +1,16 @@
 import { isModifier } from '../keymap/codes.ts';
 import type { Compiled, CompiledAction, CompiledBinding, CompiledChord, Subject } from './compiled.ts';
 import type { LayerCause } from './layer-state.ts';
-import type { TraceEntry } from './types.ts';
-import { againReason, chordReason, holdReason, offReason, quietReason, tapReason } from './why.ts';
+import type { TraceData, TraceEntry } from './types.ts';
+import {
+  againReason,
+  chordReason,
+  holdReason,
+  noChordReason,
+  offReason,
+  quietReason,
+  tapReason,
+} from './why.ts';
 
 /** Turns what the three stages decide into lines of the trace. Exists only where a trace is wanted. */
 export class Explainer {
@@ -14,18 +22,41 @@ export class Explainer {
     this.say = say;
   }
 
-  waiting(key: Subject, rule: string, possible: readonly CompiledChord[], t: number): void {
+  waiting(key: Subject, rule: string, possible: readonly CompiledChord[], t: number, data: TraceData): void {
     const names = possible.map((chord) => `${chord.id} (${chord.windowMs} ms)`).join(', ');
-    this.say({ t, what: 'waiting', rule, ...this.who(key), why: `may become ${names}` });
+    const chords = possible.map(({ id }) => id);
+    this.say({
+      t,
+      what: 'waiting',
+      rule,
+      ...this.who(key),
+      why: `may become ${names}`,
+      data: { ...data, chords },
+    });
   }
 
-  fired(chord: CompiledChord, rule: string, spreadMs: number, t: number): void {
-    this.say({ t, what: 'chord', rule, chord: chord.id, why: chordReason(rule, chord, spreadMs) });
+  /** since: the chord's first physical down, ms. */
+  fired(chord: CompiledChord, rule: string, since: number, spreadMs: number, t: number): void {
+    const why = chordReason(rule, chord, spreadMs);
+    this.say({ t, what: 'chord', rule, chord: chord.id, why, data: { since, apartMs: spreadMs } });
+  }
+
+  /** Keys waited in vain. by: the key that ended it, none for the timer. */
+  notFired(
+    rule: string,
+    by: Subject | undefined,
+    t: number,
+    data: TraceData & { readonly since: number; readonly keys: readonly string[] },
+  ): void {
+    const why = noChordReason(rule, data.keys, t - data.since);
+    const whole = by === undefined ? data : { ...data, by: this.nameOf(by) };
+    this.say({ t, what: 'no-chord', rule, why, data: whole });
   }
 
   opened(binding: CompiledBinding, key: Subject, due: number, t: number): void {
     const why = `tap or hold: hold after ${binding.holdAfterMs} ms, at ${due}`;
-    this.say({ t, what: 'open', rule: 'S9', ...this.who(key), why });
+    const data = { since: due - binding.holdAfterMs, until: due };
+    this.say({ t, what: 'open', rule: 'S9', ...this.who(key), why, data });
   }
 
   /** openedAt: the open key's physical down, ms; by: whose item settled it, none for the timer. */
@@ -42,25 +73,30 @@ export class Explainer {
     const why = asHold
       ? holdReason(rule, binding, other)
       : tapReason(rule, this.nameOf(key), other, openedAt, binding);
-    this.say({ t, what: asHold ? 'hold' : 'tap', rule, ...this.who(key), why });
+    const data = by === undefined ? { since: openedAt } : { since: openedAt, by: other };
+    this.say({ t, what: asHold ? 'hold' : 'tap', rule, ...this.who(key), why, data });
   }
 
-  onlyAction(binding: CompiledBinding, subject: Subject, t: number): void {
+  /** since, here and below: the physical down, ms. */
+  onlyAction(binding: CompiledBinding, subject: Subject, since: number, t: number): void {
     const what = binding.tap === null ? 'hold' : 'tap';
-    this.say({ t, what, rule: 'S9', ...this.who(subject), why: `it has only a ${what} action` });
+    const why = `it has only a ${what} action`;
+    this.say({ t, what, rule: 'S9', ...this.who(subject), why, data: { since } });
   }
 
-  quietTap(binding: CompiledBinding, key: Subject, sinceMs: number, t: number): void {
-    this.say({ t, what: 'tap', rule: 'S10', ...this.who(key), why: quietReason(sinceMs, binding) });
+  quietTap(binding: CompiledBinding, key: Subject, since: number, apartMs: number, t: number): void {
+    const why = quietReason(apartMs, binding);
+    this.say({ t, what: 'tap', rule: 'S10', ...this.who(key), why, data: { since, apartMs } });
   }
 
-  againTap(binding: CompiledBinding, key: Subject, sinceMs: number, t: number): void {
-    this.say({ t, what: 'tap', rule: 'S11', ...this.who(key), why: againReason(sinceMs, binding) });
+  againTap(binding: CompiledBinding, key: Subject, since: number, apartMs: number, t: number): void {
+    const why = againReason(apartMs, binding);
+    this.say({ t, what: 'tap', rule: 'S11', ...this.who(key), why, data: { since, apartMs } });
   }
 
-  noBinding(subject: Subject, t: number): void {
+  noBinding(subject: Subject, since: number, t: number): void {
     const why = 'no layer that is on has a binding for it';
-    this.say({ t, what: 'no-binding', rule: 'S9', ...this.who(subject), why });
+    this.say({ t, what: 'no-binding', rule: 'S9', ...this.who(subject), why, data: { since } });
   }
 
   noRoute(action: CompiledAction, subject: Subject, t: number): void {

@@ -48,7 +48,7 @@ export class Gather {
   down(key: number, t: number, now: number): void {
     if (this.downs > 0 && this.narrow(key, t)) this.wait(key, t, 'G2', now);
     else {
-      if (this.downs > 0) this.flush('G2', now);
+      if (this.downs > 0) this.flush('G2', now, key);
       if (this.begin(key, t)) this.wait(key, t, 'G1', now);
       else {
         this.settle.pass(key, false, t);
@@ -60,7 +60,7 @@ export class Gather {
 
   /** G4, G5. */
   up(key: number, t: number, now: number): void {
-    if (this.waits[key] === 1) this.flush('G4', now);
+    if (this.waits[key] === 1) this.flush('G4', now, key);
     const chord = this.firingOf[key] ?? FREE;
     if (chord === FREE) {
       this.passUp(key, t, now);
@@ -91,14 +91,14 @@ export class Gather {
     return count > 0;
   }
 
-  /** Keeps those possible chords that one more key fits. None: `possible` is of no more use, a flush follows. */
+  /** Keeps those possible chords that one more key fits. None: `possible` stays as it is, and a flush follows. */
   private narrow(key: number, t: number): boolean {
     let kept = 0;
     for (let at = 0; at < this.possibleCount; at++) {
       const chord = this.possible[at];
       if (chord?.has[key] === 1 && t <= this.t0 + chord.windowMs) this.possible[kept++] = chord;
     }
-    this.possibleCount = kept;
+    if (kept > 0) this.possibleCount = kept;
     return kept > 0;
   }
 
@@ -135,9 +135,10 @@ export class Gather {
   }
 
   /** G7, G8: a firing, where a chord is whole, takes the place of the waiting downs. */
-  private flush(rule: string, now: number): void {
+  private flush(rule: string, now: number, by?: number): void {
     const { whole, what, times } = this;
     if (whole !== null) this.fire(whole, rule, now);
+    else if (this.explain !== null) this.explainFlush(this.explain, rule, now, by);
     for (let at = 0; at < this.count; at++) {
       const item = what[at] ?? 0;
       const isUp = (item & 1) === 1;
@@ -153,13 +154,26 @@ export class Gather {
   }
 
   private fire(chord: CompiledChord, rule: string, now: number): void {
-    if (this.explain !== null) this.explain.fired(chord, rule, this.lastWaitingDown() - this.t0, now);
+    if (this.explain !== null)
+      this.explain.fired(chord, rule, this.t0, this.lastWaitingDown() - this.t0, now);
     this.cameUp[chord.index] = 0;
     this.settle.pass(this.compiled.keyIds.length + chord.index, false, this.t0);
   }
 
   private explainWait(explain: Explainer, key: number, rule: string, now: number): void {
-    explain.waiting(key, rule, this.possible.slice(0, this.possibleCount), now);
+    const data = { since: this.t0, until: Math.max(this.due, this.t0), keys: this.waitingKeys() };
+    explain.waiting(key, rule, this.possible.slice(0, this.possibleCount), now, data);
+  }
+
+  private explainFlush(explain: Explainer, rule: string, now: number, by: number | undefined): void {
+    const chords = this.possible.slice(0, this.possibleCount).map(({ id }) => id);
+    const data = { since: this.t0, keys: this.waitingKeys(), chords };
+    explain.notFired(rule, by, now, data);
+  }
+
+  private waitingKeys(): readonly string[] {
+    const downs = [...this.what.subarray(0, this.count)].filter((item) => (item & 1) === 0);
+    return downs.map((item) => this.compiled.keyIds[item >> 1] ?? '');
   }
 
   private lastWaitingDown(): number {

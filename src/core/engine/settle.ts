@@ -111,9 +111,9 @@ export class Settle {
   private down(subject: Subject, t: number, previousDown: number, now: number): void {
     const binding = bindingUnder(this.compiled, this.act.layers.on, subject);
     if (binding === null) {
-      if (this.explain !== null) this.explain.noBinding(subject, now);
+      if (this.explain !== null) this.explain.noBinding(subject, t, now);
     } else if (binding.tap === null || binding.hold === null) {
-      if (this.explain !== null) this.explain.onlyAction(binding, subject, now);
+      if (this.explain !== null) this.explain.onlyAction(binding, subject, t, now);
       this.pressSide(binding, binding.tap === null, subject, now);
     } else if (this.tapsAtOnce(binding, subject, t, previousDown, now)) {
       this.pressSide(binding, false, subject, now);
@@ -130,12 +130,12 @@ export class Settle {
   ): boolean {
     const { quietBeforeMs, againWithinMs } = binding;
     if (quietBeforeMs > 0 && t < previousDown + quietBeforeMs) {
-      if (this.explain !== null) this.explain.quietTap(binding, subject, t - previousDown, now);
+      if (this.explain !== null) this.explain.quietTap(binding, subject, t, t - previousDown, now);
       return true;
     }
     const released = this.tapReleased[subject] ?? 0;
     if (againWithinMs > 0 && t <= released + againWithinMs) {
-      if (this.explain !== null) this.explain.againTap(binding, subject, t - released, now);
+      if (this.explain !== null) this.explain.againTap(binding, subject, t, t - released, now);
       return true;
     }
     return false;

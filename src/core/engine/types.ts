@@ -25,6 +25,7 @@ export interface TraceEntry {
     | 'lock-on'
     | 'lock-off'
     | 'no-binding'
+    | 'no-chord'
     | 'no-route';
   readonly rule: string;
   readonly key?: KeyId;
@@ -34,6 +35,23 @@ export interface TraceEntry {
   readonly char?: string;
   /** The reason in words, with its numbers: "held 200 ms, hold after 180". */
   readonly why: string;
+  readonly data?: TraceData;
+}
+
+/** What the reason's numbers are about, for those who draw it or put it into words of their own. Times in ms. */
+export interface TraceData {
+  /** The physical down of the key that it is about; of a chord or of waiting keys the first one's. */
+  readonly since?: number;
+  /** When the timer is due that would decide. */
+  readonly until?: number;
+  /** The key or chord whose item decided. */
+  readonly by?: KeyId | ChordId;
+  /** From the first down to the last; since the press before, where that decided. */
+  readonly apartMs?: number;
+  /** Keys that wait, or that waited in vain, in the order of their downs. */
+  readonly keys?: readonly KeyId[];
+  /** Chords that the waiting keys may become, or would have. */
+  readonly chords?: readonly ChordId[];
 }
 
 /** Where the engine puts what it says. `trace` left out: no trace is made. */

@@ -15,6 +15,19 @@ export function chordReason(rule: string, chord: CompiledChord, spreadMs: number
   }
 }
 
+/** Why keys that waited are no chord. waitedMs: since the first of them went down. */
+export function noChordReason(rule: string, keys: readonly string[], waitedMs: number): string {
+  const waited = keys.join(' and ');
+  switch (rule) {
+    case 'G2':
+      return `${waited} waited ${waitedMs} ms, and the next key makes no chord with them in time`;
+    case 'G4':
+      return `${waited} waited, and a key came up after ${waitedMs} ms`;
+    default:
+      return `${waited} waited ${waitedMs} ms, and no other key of a chord came`;
+  }
+}
+
 /** Why an open key is a hold. other: the key or chord that decided it. */
 export function holdReason(rule: string, binding: CompiledBinding, other: string): string {
   switch (rule) {
