@@ -5,7 +5,7 @@ import { DWELL_BY_FINGER, GROUPS, type TypistParameters } from './parameters.ts'
 
 /** A finger by hand: 0 a thumb, 1 to 4 left index to little, 5 to 8 right. */
 export type FingerNumber = number;
-const FINGERS = 9;
+export const FINGERS = 9;
 
 export function fingerNumber({ left, finger }: Seat): FingerNumber {
   if (finger === 0) return 0;
@@ -14,8 +14,13 @@ export function fingerNumber({ left, finger }: Seat): FingerNumber {
 
 const NAMES = ['index', 'middle', 'ring', 'little'] as const;
 
-/** The mean dwell of a finger for a typist whose own mean is `mean`, ms. No figure for thumbs: they get the mean. */
-export function fingerDwellMs(finger: FingerNumber, mean: number): number {
+/**
+ * The mean dwell of a finger for a typist whose own mean is `mean`, ms; by the sample's ratios unless there are own ones.
+ * The sample has no figure for thumbs: they get the mean.
+ */
+export function fingerDwellMs(finger: FingerNumber, mean: number, ratios?: readonly number[]): number {
+  const own = ratios?.[finger];
+  if (own !== undefined) return own * mean;
   const name = NAMES[(finger - 1) % 4];
   if (finger === 0 || name === undefined) return mean;
   return (DWELL_BY_FINGER[finger <= 4 ? 'left' : 'right'][name] * mean) / GROUPS.average.dwellMeanMs;
@@ -51,10 +56,10 @@ export class Dwells {
   table(finger: FingerNumber): Float64Array {
     const known = this.tables[finger];
     if (known !== undefined) return known;
-    const { dwellMeanMs, dwellWithinMs, dwellBetweenMs } = this.parameters;
+    const { dwellMeanMs, dwellWithinMs, dwellBetweenMs, dwellRatio } = this.parameters;
     const table = Float64Array.from({ length: STEPS }, (_, step) =>
       NODES.reduce((sum, { z, weight }) => {
-        const mean = fingerDwellMs(finger, dwellMeanMs + dwellBetweenMs * z);
+        const mean = fingerDwellMs(finger, dwellMeanMs + dwellBetweenMs * z, dwellRatio);
         return sum + weight * gammaSurvival(step * STEP_MS, mean, dwellWithinMs);
       }, 0),
     );

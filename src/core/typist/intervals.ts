@@ -4,7 +4,7 @@ import { HOLD_LAG_MS, type TypistParameters } from './parameters.ts';
 
 const OTHER_HAND = 2;
 /** From here on the log-logistic holds without correction, ms. */
-const TAIL_END_MS = 120;
+export const TAIL_END_MS = 120;
 /** Intervals are looked up at every other ms up to this, and computed beyond. */
 export const STEP_MS = 2;
 export const STEPS = 301;

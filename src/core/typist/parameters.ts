@@ -36,6 +36,8 @@ export interface TypistParameters {
   readonly dwellMeanMs: number;
   readonly dwellWithinMs: number;
   readonly dwellBetweenMs: number;
+  /** Dwell of a finger over the typist's mean, by finger number; the sample's `DWELL_BY_FINGER` where it is left out. */
+  readonly dwellRatio?: readonly number[];
   /** Share of letter pairs whose second key is pressed and released inside the first. */
   readonly nested: number;
   /** Share of deliberate holds whose letter is up before the held key. */

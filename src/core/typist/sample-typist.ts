@@ -23,7 +23,8 @@ const NO_TABLE = new Float64Array(CORRECTED_STEPS);
 
 /** Draws a typist; random: uniform in [0, 1). */
 export function sampleTypist(model: Model, random: () => number): SampledTypist {
-  const { betweenLnIki, beta, dwellMeanMs, dwellBetweenMs, dwellWithinMs } = model.person.parameters;
+  const { betweenLnIki, beta, dwellMeanMs, dwellBetweenMs, dwellWithinMs, dwellRatio } =
+    model.person.parameters;
   const normal = randomNormal.source(random)();
   const z = normal();
   const mean = Math.max(LEAST_DWELL_MS, dwellMeanMs + dwellBetweenMs * normal());
@@ -39,7 +40,7 @@ export function sampleTypist(model: Model, random: () => number): SampledTypist 
   const dwellOf = (finger: FingerNumber): (() => number) => {
     const known = dwells.get(finger);
     if (known !== undefined) return known;
-    const own = fingerDwellMs(finger, mean);
+    const own = fingerDwellMs(finger, mean, dwellRatio);
     const scale = dwellWithinMs ** 2 / own;
     const draw = randomGamma.source(random)(own / scale, scale);
     dwells.set(finger, draw);
