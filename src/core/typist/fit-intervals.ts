@@ -1,5 +1,13 @@
 import type { Estimate } from './fit-estimate.ts';
-import { crossing, HALF_CHI_95, type LogTime, locate, profileOfScale } from './fit-logistic.ts';
+import {
+  bestLocation,
+  crossing,
+  HALF_CHI_95,
+  type Location,
+  type LogTime,
+  locate,
+  profileOfScale,
+} from './fit-logistic.ts';
 import { PAUSE_MS } from './fit-observe.ts';
 import { TAIL_END_MS } from './intervals.ts';
 import {
@@ -33,19 +41,26 @@ const SCALES = { least: 0.06, most: 0.8 };
  * Fits intervals by greatest likelihood. ln interval is logistic about the location of its group, with one scale for all;
  * practice moves the location as much as in the sample. Under 120 ms the model has a measured tail of its own, so of such
  * intervals only that they were shorter counts; pauses are left out, and the likelihood knows it. Intervals are likelihood
- * ratio intervals (Wilks, "The large-sample distribution of the likelihood ratio", 1938), those of groups at the scale fitted.
+ * ratio intervals (Wilks, "The large-sample distribution of the likelihood ratio", 1938), widened by what the scale leaves open.
  */
 export function fitIntervals(intervals: readonly MeasuredInterval[]): FittedIntervals | null {
   const letters = intervals.filter(({ group }) => group < TO_THUMB_GROUP);
   if (letters.length < LEAST_IN_GROUP) return null;
-  let wpm = personAt(48.5).parameters.wpm;
-  let fitted: FittedIntervals | null = null;
   // What the sample says of classes and practice depends a little on the speed, which is only known afterwards.
-  for (let round = 0; round < 3; round++) {
-    fitted = fitAt(intervals, letters, personAt(wpm).parameters);
-    wpm = fitted.wpm;
+  let wpm = USUAL_WPM;
+  for (let round = 0; round < 2; round++) {
+    const { parameters } = personAt(wpm);
+    wpm = speedOf(Math.exp(bestLocation(asAnyLetters(letters, parameters), 1 / parameters.beta)));
   }
-  return fitted;
+  return fitAt(intervals, letters, personAt(wpm).parameters);
+}
+
+/** Where the search for the speed begins: the mean of the sample's average typists. */
+const USUAL_WPM = 48.5;
+
+/** Times of letter pairs about one location: what class and practice do in the sample is taken off. */
+function asAnyLetters(letters: readonly MeasuredInterval[], sample: TypistParameters): readonly LogTime[] {
+  return letters.map((each) => logTime(each, ratioOfGroup(sample, each.group) * practiceRatio(sample, each)));
 }
 
 function fitAt(
@@ -59,23 +74,36 @@ function fitAt(
       .map((each) => logTime(each, practiceRatio(sample, each))),
   );
   const scale = fitScale(groups.filter((times) => times.length > 0));
-  const own = locate(
-    letters.map((each) => logTime(each, ratioOfGroup(sample, each.group) * practiceRatio(sample, each))),
-    scale.value,
-  );
+  const all = asAnyLetters(letters, sample);
+  const own = locate(all, scale.value);
+  const tilt = tiltOf(all, scale);
   const alpha = Math.exp(own.at);
   return {
-    alphaMs: { value: alpha, low: Math.exp(own.low), high: Math.exp(own.high), count: letters.length },
+    alphaMs: { ...widened(own, 0, tilt), count: letters.length },
     beta: { value: 1 / scale.value, low: 1 / scale.high, high: 1 / scale.low, count: intervals.length },
     wpm: speedOf(alpha),
-    ratios: groups.map((times) => {
-      if (times.length < LEAST_IN_GROUP) return null;
-      const { at, low, high } = locate(times, scale.value);
-      const [value, from, to] = [at, low, high].map((each) => Math.exp(each - own.at));
-      return value === undefined || from === undefined || to === undefined
+    ratios: groups.map((times) =>
+      times.length < LEAST_IN_GROUP
         ? null
-        : { value, low: from, high: to, count: times.length };
-    }),
+        : {
+            ...widened(locate(times, scale.value), own.at, tiltOf(times, scale) - tilt),
+            count: times.length,
+          },
+    ),
+  };
+}
+
+/** How far a location moves with the scale within the scale's interval: where few times are exact, it hangs on it. */
+function tiltOf(times: readonly LogTime[], { low, high }: Estimate): number {
+  return (bestLocation(times, high) - bestLocation(times, low)) / 2;
+}
+
+/** A location over another one, back from its logarithm; its interval widened by what the scale leaves open. */
+function widened({ at, low, high }: Location, over: number, tilt: number): Omit<Estimate, 'count'> {
+  return {
+    value: Math.exp(at - over),
+    low: Math.exp(at - over - Math.hypot(at - low, tilt)),
+    high: Math.exp(at - over + Math.hypot(high - at, tilt)),
   };
 }
 

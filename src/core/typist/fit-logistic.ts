@@ -18,6 +18,9 @@ export interface Location {
 /** Half of the 95 % quantile of chi squared with one degree of freedom: what a log-likelihood may fall by. */
 export const HALF_CHI_95 = 1.9207294103470585;
 
+/** A cut so many scales away leaves nothing out: exp −16 is a ten millionth. */
+const FAR = 16;
+
 interface Slope {
   readonly value: number;
   readonly first: number;
@@ -29,12 +32,14 @@ function likelihood(times: readonly LogTime[], at: number, scale: number): Slope
   let value = 0;
   let first = 0;
   let second = 0;
+  const lnScale = Math.log(scale);
   for (const { y, isBelow, cut } of times) {
     const z = (y - at) / scale;
     const p = 1 / (1 + Math.exp(-z));
-    const q = 1 / (1 + Math.exp(-(cut - at) / scale));
+    const beyond = (cut - at) / scale;
+    const q = beyond > FAR ? 1 : 1 / (1 + Math.exp(-beyond));
     // Of a density: ln p(1 − p) / scale; of a share below: ln p; both given that the time lies below the cut.
-    value += (isBelow ? logOf(z) : logOf(z) + logOf(-z) - Math.log(scale)) - Math.log(q);
+    value += (isBelow ? logOf(z) : logOf(z) + logOf(-z) - lnScale) - (q === 1 ? 0 : Math.log(q));
     first += ((isBelow ? p - 1 : 2 * p - 1) + (1 - q)) / scale;
     second += ((isBelow ? -1 : -2) * p * (1 - p) + q * (1 - q)) / scale ** 2;
   }

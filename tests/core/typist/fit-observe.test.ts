@@ -36,9 +36,7 @@ test.each([
   ['KeyP', 'KeyJ', 'three fingers apart, one row apart'],
 ])('%s, then %s: %s', (one, other, name) => {
   const { intervals } = observed([key(one, 0), key(other, 120)], NO_SHARES);
-  expect(intervals).toEqual([
-    { group: PAIR_CLASSES.map(String).indexOf(name), band: null, ms: 120 },
-  ]);
+  expect(intervals).toEqual([{ group: PAIR_CLASSES.map(String).indexOf(name), band: null, ms: 120 }]);
 });
 
 test('every finger has its home key, and no key two fingers', () => {

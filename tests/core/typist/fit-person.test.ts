@@ -48,7 +48,7 @@ function coverage(person: Person, people: number): ReadonlyMap<string, { inside:
 }
 
 describe('a person of known parameters is found again within the stated interval', () => {
-  // 95 of 100 are meant to be; 60 people of a fixed seed may have 51 of theirs by chance alone (binomial, 1 in 1,000).
+  // 95 of 100 are meant to be (94 to 96 were, of 1,000 people); 69 of 80 or fewer are by chance in 1 of 400 cases. Seeds are fixed.
   test.each([
     ['slow', alone(27.6)],
     ['average, and spreads chords wide', alone(48.5, {}, 1.7)],
@@ -58,12 +58,12 @@ describe('a person of known parameters is found again within the stated interval
       alone(60, { beta: 5.5, dwellWithinMs: 18, dwellRatio: [1, 1.2, 1, 1, 1, 1.2, 1, 1, 1] }),
     ],
   ])('%s', (_, person) => {
-    const seen = coverage(person, 60);
+    const seen = coverage(person, 80);
     expect(seen.size).toBe(7);
     // "dwell" is what all fingers have in common in the sample, of which the last person is none.
     for (const [name, { inside, all }] of seen)
       if (person.parameters.dwellRatio === undefined || name !== 'dwell')
-        expect(inside / all, name).toBeGreaterThanOrEqual(0.85);
+        expect(inside / all, name).toBeGreaterThanOrEqual(0.87);
   });
 
   test('and the interval is no wider than it need be: half of the people lie outside one of a third its width', () => {
