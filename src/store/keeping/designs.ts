@@ -1,6 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { applyEdit } from '../../core/keymap/apply-edit.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
+import { writeKeymap } from '../../core/keymap/write.ts';
 import { useBench } from '../bench.ts';
 import { copyName } from './copy-name.ts';
 import { Saver, type Saving, type Timer } from './saver.ts';
@@ -30,6 +31,8 @@ export interface DesignsActions {
   openDesign(id: string): Promise<void>;
   /** Keeps a document beside the others under an id of its own, and opens it. */
   addDesign(keymap: Keymap): Promise<void>;
+  /** Opens the kept design that is the same through and through; where there is none, keeps this one as `addDesign` does. */
+  addOrFind(keymap: Keymap): Promise<'added' | 'kept before'>;
   duplicate(id: string): Promise<void>;
   rename(id: string, name: string): Promise<void>;
   remove(id: string): Promise<void>;
@@ -94,6 +97,7 @@ class Keeper {
       start: () => this.#start(),
       openDesign: (id) => this.#openKept(id).then(() => {}),
       addDesign: (keymap) => this.#add(keymap),
+      addOrFind: (keymap) => this.#addOrFind(keymap),
       duplicate: (id) => this.#duplicate(id),
       rename: (id, name) => this.#rename(id, name),
       remove: (id) => this.#remove(id),
@@ -166,6 +170,20 @@ class Keeper {
     this.#saver.changed(id, keymap);
     await this.#saver.flush();
     await this.#remember(id);
+  }
+
+  async #addOrFind(keymap: Keymap): Promise<'added' | 'kept before'> {
+    await this.#saver.flush();
+    const wanted = writeKeymap(keymap);
+    for (const { id, name } of this.store.getState().designs) {
+      if (name !== keymap.name) continue;
+      const kept = await this.#parts.shelf.read(id);
+      if (!kept.ok || writeKeymap(kept.value) !== wanted) continue;
+      if (id !== useBench.getState().designId) await this.#openKept(id);
+      return 'kept before';
+    }
+    await this.#add(keymap);
+    return 'added';
   }
 
   async #duplicate(id: string): Promise<void> {

@@ -12,6 +12,7 @@ import { Notices } from './notices.tsx';
 import { OpenDialog, type OpenDialogName } from './open-dialog.tsx';
 import { useFilePicker } from './transfer/use-file-picker.ts';
 import { useImport } from './transfer/use-import.ts';
+import { useLinkedDesign } from './transfer/use-linked-design.ts';
 import { useShortcuts } from './use-shortcuts.ts';
 import { useTheme } from './use-theme.ts';
 
@@ -23,6 +24,7 @@ export function App() {
   const importing = useImport();
   const pickFile = useFilePicker('.json,application/json', importing.importFile);
   const status = useDesigns((state) => state.status);
+  useLinkedDesign(status === 'ready', importing.showProblem);
   const kept = useDesigns((state) => state.designs);
   const openId = useBench((bench) => bench.designId);
   const name = useBench((bench) => bench.keymap.name);

@@ -2,6 +2,7 @@ import type { KeptDesign } from '../../store/keeping/shelf.ts';
 import type { MenuItem } from '../widgets/menu.tsx';
 import type { OpenDialogName } from './open-dialog.tsx';
 import type { ThemeChoice } from './theme-choice.ts';
+import { copyLink } from './transfer/copy-link.ts';
 
 /** How many of the kept designs stand in the menu itself. */
 const RECENT = 6;
@@ -27,6 +28,7 @@ export function designItems(menu: {
   return [
     { label: 'New design…', onSelect: () => menu.open('new') },
     { label: 'Import a file…', onSelect: menu.pickFile },
+    { label: 'Copy a link to this design', onSelect: () => void copyLink() },
     'line',
     ...recent,
     'line',

@@ -279,3 +279,25 @@ describe('two tabs on one design', () => {
     expect(bench().notices.map(({ tone }) => tone)).toEqual(['refused', 'refused']);
   });
 });
+
+describe('a design that comes with a link', () => {
+  test('is kept beside the others and opened', async () => {
+    const { designs } = tab();
+    await designs().start();
+    expect(await designs().addOrFind(named('Linked'))).toBe('added');
+    expect(bench()).toMatchObject({ designId: 'new-2', keymap: { name: 'Linked' } });
+    expect(designs().designs.map(({ name }) => name)).toEqual(['Linked', 'Demonstration']);
+  });
+
+  test('is found again where it is kept already, and not where the kept one has been changed', async () => {
+    const { designs } = tab();
+    await designs().start();
+    await designs().addOrFind(named('Linked'));
+    await designs().openDesign('new-1');
+    expect(await designs().addOrFind(named('Linked'))).toBe('kept before');
+    expect(bench().designId).toBe('new-2');
+    bench().edit({ edit: 'set-notes', notes: 'changed' });
+    expect(await designs().addOrFind(named('Linked'))).toBe('added');
+    expect(designs().designs).toHaveLength(3);
+  });
+});

@@ -5,6 +5,7 @@ import { Button } from '../../widgets/button.tsx';
 import { Dialog } from '../../widgets/dialog.tsx';
 import styles from './export-dialog.module.css';
 import { keymapFile, worksheetCsvFile, worksheetMarkdownFile } from './export-files.ts';
+import { LinkWay } from './link-way.tsx';
 import { type OutgoingFile, saveFile } from './save-file.ts';
 
 /** Where the format is described for programs; it lies beside the page. */
@@ -22,6 +23,7 @@ export function ExportDialog({ onClose }: { readonly onClose: () => void }) {
           about="JSON: the whole design, and what Import reads"
           file={keymapFile(keymap)}
         />
+        <LinkWay keymap={keymap} />
         <Way
           title="Worksheet, Markdown"
           about="every key, layer and chord, to read or print"

@@ -14,6 +14,8 @@ import { isTextField } from '../is-text-field.ts';
 export interface Importing {
   readonly problem: ImportProblem | null;
   readonly closeProblem: () => void;
+  /** Tells why something that was to be imported could not be read. */
+  readonly showProblem: (problem: ImportProblem) => void;
   readonly importFile: (file: File) => Promise<void>;
   /** A file is being dragged over the page. */
   readonly isOver: boolean;
@@ -35,7 +37,7 @@ export function useImport(): Importing {
   );
   usePaste(importFile, importText);
   const isOver = useDrop(importFile, importText);
-  return { problem, closeProblem: () => setProblem(null), importFile, isOver };
+  return { problem, closeProblem: () => setProblem(null), showProblem: setProblem, importFile, isOver };
 }
 
 type TakeFile = (file: File) => Promise<void>;
