@@ -75,13 +75,13 @@ function hasServed(state: State, modifiers: number): boolean {
 }
 
 /**
- * The states that letting go of a held layer leads to. It is worth it only where something else stays on; a modifier
- * let go before a stroke would be a bare tap, and the open key would become a tap.
+ * The states that letting go of a held layer leads to. It is worth it only where something else stays on or the sequence of
+ * strokes goes on; a modifier let go before a stroke would be a bare tap, and the open key would become a tap.
  */
 export function eachRelease(state: State, take: (state: State) => void): void {
   if (state.openAsTap !== null) return;
   const stays = state.latchedLayers | state.lockedLayers | modifiersOn(state);
-  if (state.held.length < 2 && stays === 0) return;
+  if (state.held.length < 2 && stays === 0 && state.node === 0) return;
   state.held.forEach((held, at) => {
     if (held.latch || (held.modifiers !== 0 && !hasServed(state, held.modifiers))) return;
     if (state.open !== null && at === state.held.length - 1) return;

@@ -4,15 +4,26 @@ import type { KeyEvent } from '../../../src/core/base/key-event.ts';
 import { compileKeymap } from '../../../src/core/engine/compile.ts';
 import { createEngine } from '../../../src/core/engine/engine.ts';
 import type { OutputEvent } from '../../../src/core/engine/types.ts';
+import { hostFromTable } from '../../../src/core/host/host-from-table.ts';
+import type { HostLayout } from '../../../src/core/host/host-layout.ts';
 import { producesExactly } from '../../../src/core/host/produces-exactly.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import { isModifier } from '../../../src/core/keymap/codes.ts';
 import { type Need, needText, parseNeed } from '../../../src/core/keymap/need.ts';
-import type { Keymap } from '../../../src/core/keymap/types.ts';
+import type { Action, HoldBy, Keymap } from '../../../src/core/keymap/types.ts';
 import { findRoutes } from '../../../src/core/routes/find-routes.ts';
 import { keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
+import { shippedTable } from '../host/shipped-tables.ts';
 
-const NEEDS = [
+function needsNamed(...texts: readonly string[]): readonly Need[] {
+  return texts.map((text) => {
+    const need = parseNeed(text);
+    if (!need.ok) throw new Error(need.problem);
+    return need.value;
+  });
+}
+
+const NEEDS = needsNamed(
   'a',
   'A',
   '1',
@@ -22,11 +33,7 @@ const NEEDS = [
   'key:ShiftLeft',
   'key:ControlLeft',
   'shortcut:Control+KeyA',
-].map((text): Need => {
-  const need = parseNeed(text);
-  if (!need.ok) throw new Error(need.problem);
-  return need.value;
-});
+);
 
 /** At once, and longer than any threshold of these keymaps. */
 const GAPS = [1, 400];
@@ -68,9 +75,13 @@ function juggles(events: readonly KeyEvent[]): boolean {
 }
 
 /** The cheapest stream for each need that ends at rest, by strokes and presses. */
-function bruteForce(keymap: Keymap): Map<string, { cost: number; events: readonly KeyEvent[] }> {
+function bruteForce(
+  keymap: Keymap,
+  host: HostLayout,
+  needs: readonly Need[],
+): Map<string, { cost: number; events: readonly KeyEvent[] }> {
   const best = new Map<string, { cost: number; events: readonly KeyEvent[] }>();
-  const compiled = compileKeymap(keymap, usHost);
+  const compiled = compileKeymap(keymap, host);
   for (const events of streams(keymap.board.keys.map(({ id }) => id))) {
     if (juggles(events)) continue;
     const output: OutputEvent[] = [];
@@ -83,48 +94,83 @@ function bruteForce(keymap: Keymap): Map<string, { cost: number; events: readonl
       output.filter(({ type, code }) => type === 'press' && !isModifier(code)).length,
     );
     const cost = strokes * 100 + presses;
-    if (output.length === 0 || strokes > 1 || engine.layersOn().length > 1) continue;
-    for (const need of NEEDS) {
+    if (output.length === 0 || engine.layersOn().length > 1) continue;
+    for (const need of needs) {
       const text = needText(need);
       const known = best.get(text);
       if (known !== undefined && known.cost <= cost) continue;
-      if (producesExactly(usHost, output, need)) best.set(text, { cost, events: [...events] });
+      if (producesExactly(host, output, need)) best.set(text, { cost, events: [...events] });
     }
   }
   return best;
 }
 
-const smallKeymap = keymapArbitrary({
-  minKeys: 3,
-  maxKeys: 3,
-  maxLayers: 3,
-  maxChords: 2,
-  kinds: ['key', 'char', 'layer', 'modifier'],
-  chars: ['a', '1', '!', 'A'],
-  timing: false,
+const kinds = ['key', 'char', 'layer', 'modifier'] as const;
+const small = { minKeys: 3, maxKeys: 3, maxLayers: 3, maxChords: 2, kinds, timing: false };
+
+/** The design with one timing for all, so that every threshold lies between the gaps. */
+const plainly = ([drawn, holdBy, sameHandTaps]: readonly [Keymap, HoldBy, boolean]): Keymap => ({
+  ...drawn,
+  chords: drawn.chords?.map((chord) => ({ ...chord, windowMs: 45, quietBeforeMs: 0 })) ?? [],
+  timing: { holdBy, sameHandTaps },
 });
 
+const timings = [fc.constantFrom<HoldBy>('time-only', 'press-inside', 'tap-inside'), fc.boolean()] as const;
+
+function holdAgainstBruteForce(keymap: Keymap, host: HostLayout, needs: readonly Need[]): void {
+  const routes = new Map(findRoutes(keymap, host, needs).map(({ need, route }) => [needText(need), route]));
+  for (const [need, { cost, events }] of bruteForce(keymap, host, needs)) {
+    const route = routes.get(need) ?? null;
+    const told = `${need} by ${JSON.stringify(events)}`;
+    expect(route, told).not.toBeNull();
+    if (route !== null) expect(route.cost.strokes * 100 + route.cost.presses, told).toBeLessThanOrEqual(cost);
+  }
+}
+
 test('what every stream of three presses can type is found, and nothing they type takes fewer strokes or presses', () => {
+  const keymaps = fc
+    .tuple(keymapArbitrary({ ...small, chars: ['a', '1', '!', 'A'] }), ...timings)
+    .map(plainly);
   fc.assert(
-    fc.property(
-      smallKeymap,
-      fc.constantFrom('time-only', 'press-inside', 'tap-inside'),
-      fc.boolean(),
-      (drawn, holdBy, sameHandTaps) => {
-        const chords = drawn.chords?.map((chord) => ({ ...chord, windowMs: 45, quietBeforeMs: 0 })) ?? [];
-        const keymap: Keymap = { ...drawn, chords, timing: { holdBy, sameHandTaps } };
-        const routes = new Map(
-          findRoutes(keymap, usHost, NEEDS).map(({ need, route }) => [needText(need), route]),
-        );
-        for (const [need, { cost, events }] of bruteForce(keymap)) {
-          const route = routes.get(need) ?? null;
-          const told = `${need} by ${JSON.stringify(events)}`;
-          expect(route, told).not.toBeNull();
-          if (route !== null)
-            expect(route.cost.strokes * 100 + route.cost.presses, told).toBeLessThanOrEqual(cost);
-        }
-      },
-    ),
+    fc.property(keymaps, (keymap) => holdAgainstBruteForce(keymap, usHost, NEEDS)),
     { numRuns: 60, seed: 36 },
   );
 }, 120_000);
+
+// Routes never keep a key down for the modifiers around its own code, nor two open hold/tap keys at once, so neither stands here.
+test('the same where a dead key and a letter are two strokes', () => {
+  const deHost = hostFromTable(shippedTable('de'));
+  const needs = needsNamed('a', 'A', '´', '`', 'á', 'à', 'Á', 'â', '^');
+  const ofTyping: fc.Arbitrary<Action> = fc.constantFrom<Action>(
+    { do: 'key', code: 'KeyA' },
+    { do: 'key', code: 'Equal' },
+    { do: 'key', code: 'ShiftLeft' },
+    { do: 'char', char: 'á' },
+    { do: 'char', char: '^' },
+  );
+  const keymaps = fc
+    .tuple(keymapArbitrary({ ...small, kinds: ['layer', 'modifier'], holdTaps: false }), ...timings)
+    .map(plainly)
+    .chain((keymap) => withTyping(keymap, ofTyping));
+  fc.assert(
+    fc.property(keymaps, (keymap) => holdAgainstBruteForce(keymap, deHost, needs)),
+    { numRuns: 60, seed: 36 },
+  );
+}, 120_000);
+
+/** The keymap with typing actions at some of its taps. */
+function withTyping(keymap: Keymap, action: fc.Arbitrary<Action>): fc.Arbitrary<Keymap> {
+  const taps = keymap.layers.length * keymap.board.keys.length;
+  return fc.array(fc.option(action, { freq: 3 }), { minLength: taps, maxLength: taps }).map((actions) => {
+    let at = 0;
+    const layers = keymap.layers.map((layer) => {
+      const places = { ...layer.places };
+      for (const { id } of keymap.board.keys) {
+        const tap = actions[at++] ?? null;
+        if (tap !== null) places[id] = { tap };
+      }
+      return { ...layer, places };
+    });
+    return { ...keymap, layers };
+  });
+}

@@ -298,6 +298,23 @@ describe('how a need is typed: steps | strokes, presses, holds, ms of waiting', 
     ]);
   });
 
+  test('two strokes: the layer of the dead key is left before the letter that it covers', () => {
+    const table = readHostTable(JSON.parse(readFileSync('public/hosts/de.json', 'utf8')));
+    if (!table.ok) throw new Error(table.problem);
+    const keymap = design({
+      base: { R22: { tap: { do: 'key', code: 'KeyA' } }, L31: { hold: layer('sym', 'while-held') } },
+      sym: { R22: { tap: { do: 'key', code: 'Equal' } } },
+    });
+    const need = { kind: 'char', char: 'á' } as const;
+    const route = findRoutes(keymap, hostFromTable(table.value), [need])[0]?.route;
+    expect(route?.steps.map(({ move, keys }) => `${move} ${keys.join('+')}`)).toEqual([
+      'hold L31',
+      'press R22',
+      'release L31',
+      'press R22',
+    ]);
+  });
+
   test('a level that repeats another types the same character', () => {
     const table = readHostTable(JSON.parse(readFileSync('public/hosts/fi.json', 'utf8')));
     if (!table.ok) throw new Error(table.problem);
