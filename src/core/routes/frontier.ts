@@ -1,4 +1,4 @@
-import { modifiersOn, rankOf, type State, turnedOn } from './state.ts';
+import { type Held, rankOf, type State } from './state.ts';
 
 interface Entry {
   readonly rank: number;
@@ -83,24 +83,24 @@ function makesNeedless(other: Entry, entry: Entry): boolean {
 
 /** What a state does and what it waits for, which keys are down left aside. */
 export function effectOf(state: State): string {
-  const held = state.held.map((each) => `${each.layers}.${each.modifiers}.${each.latch ? 1 : 0}`).sort();
-  const last =
-    state.open !== null || state.gathering.length > 0 ? (state.held.at(-1)?.keys.join('+') ?? '') : '';
-  const { latchedLayers, latchedModifiers, lockedLayers, lockedModifiers, fresh, node, tapped } = state;
-  const flags = (state.openAsTap ?? '') + (state.releasedSinceOpen ? 2 : 0) + (state.open === null ? 0 : 4);
-  return [
-    turnedOn(state),
-    modifiersOn(state),
-    held.join(','),
-    latchedLayers,
-    latchedModifiers,
-    lockedLayers,
-    lockedModifiers,
-    fresh,
-    node,
-    last,
-    flags,
-    tapped.join(','),
-    state.sinceDownMs,
-  ].join(' ');
+  const { held, open, gathering, node, openAsTap, releasedSinceOpen, tapped, sinceDownMs } = state;
+  const last = open !== null || gathering.length > 0 ? (held.at(-1)?.keys.join('+') ?? '') : '';
+  const flags = (openAsTap ?? '') + (releasedSinceOpen ? 2 : 0) + (open === null ? 0 : 4);
+  return `${heldEffect(held)} ${stayingEffect(state)} ${node} ${last} ${flags} ${tapped.join(',')} ${sinceDownMs}`;
+}
+
+function heldEffect(held: State['held']): string {
+  const [only, ...more] = held;
+  if (only === undefined) return '';
+  if (more.length === 0) return effectOfHeld(only);
+  return held.map(effectOfHeld).sort().join(',');
+}
+
+const effectOfHeld = ({ layers, modifiers, latch }: Held) => `${layers}.${modifiers}.${latch ? 1 : 0}`;
+
+/** What stays on without a key; mostly nothing does. */
+function stayingEffect(state: State): string {
+  const { latchedLayers, latchedModifiers, lockedLayers, lockedModifiers, fresh } = state;
+  if ((latchedLayers | latchedModifiers | lockedLayers | lockedModifiers | fresh) === 0) return '';
+  return `${latchedLayers}.${latchedModifiers}.${lockedLayers}.${lockedModifiers}.${fresh}`;
 }

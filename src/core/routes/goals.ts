@@ -1,14 +1,15 @@
 import type { HostLayout, HostOutput, Stroke } from '../host/host-layout.ts';
 import { isModifier, type Modifier } from '../keymap/codes.ts';
 import type { ModifierName, Need } from '../keymap/need.ts';
-import { type ModifierSet, modifierBit, modifierSet, SIGNS, type Sign, signOf } from './act.ts';
+import { type ModifierSet, modifierBit, modifierSet, type Sign, signOf } from './act.ts';
+import type { Means } from './means.ts';
 
 /**
  * Which strokes produce which needs, as a tree: a node is reached by the strokes so far, and at a stroke a need may be
  * complete. Node 0 is the start. Either Shift serves for a character, either side's key for a shortcut.
  */
 export interface Goals {
-  /** Per node: what a sign completes or leads to. */
+  /** Per node: what signs complete or lead to. */
   readonly nodes: readonly GoalNode[];
   /** Needs that are a modifier by itself, by its bit. */
   readonly bare: ReadonlyMap<ModifierSet, number>;
@@ -19,9 +20,7 @@ export interface Goals {
 }
 
 export interface GoalNode {
-  /** Per sign: an index into `hits`, or -1. */
-  readonly at: Int16Array;
-  readonly hits: readonly GoalHit[];
+  readonly hits: ReadonlyMap<Sign, GoalHit>;
 }
 
 /** What a stroke comes to. */
@@ -45,7 +44,7 @@ export function goalsOf(
   open: readonly number[],
   host: HostLayout,
   strokes: number,
-  canMake: (sign: Sign) => boolean,
+  means: Means,
 ): Goals {
   const tree = new GoalTree();
   const bare = new Map<ModifierSet, number>();
@@ -58,15 +57,15 @@ export function goalsOf(
     }
     for (const sequence of sequencesOf(need, host)) {
       if (sequence.length !== strokes) continue;
-      const made = sequence.map((signs) => signs.filter(canMake));
-      if (made.every((signs) => signs.length > 0)) tree.add(index, made);
+      const made = sequence.map((signs) => signs.filter(means.canMake));
+      if (means.canMakeAll(made)) tree.add(index, made);
     }
   }
   return { nodes: tree.nodes, bare, setsOf: tree.setsOf, codesOf: tree.codesOf };
 }
 
 class GoalTree {
-  readonly nodes: { readonly at: Int16Array; readonly hits: GoalHit[] }[] = [];
+  readonly nodes: { readonly hits: Map<Sign, GoalHit> }[] = [];
   readonly setsOf = new Map<number, Set<ModifierSet>>();
   readonly codesOf = new Map<number, Set<number>>();
 
@@ -89,15 +88,15 @@ class GoalTree {
   }
 
   #addNode(): number {
-    return this.nodes.push({ at: new Int16Array(SIGNS).fill(-1), hits: [] }) - 1;
+    return this.nodes.push({ hits: new Map() }) - 1;
   }
 
   #hitAt(number: number, sign: Sign): GoalHit {
     const node = this.nodes[number];
-    const known = node?.hits[node.at[sign] ?? -1];
+    const known = node?.hits.get(sign);
     if (known !== undefined) return known;
     const hit: GoalHit = { needs: [], next: -1 };
-    if (node !== undefined) node.at[sign] = node.hits.push(hit) - 1;
+    node?.hits.set(sign, hit);
     return hit;
   }
 }

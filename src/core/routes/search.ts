@@ -1,12 +1,12 @@
 import type { HostLayout } from '../host/host-layout.ts';
 import type { Need } from '../keymap/need.ts';
-import { type Act, type ModifierSet, SIGNS, type Sign } from './act.ts';
+import type { Act, Sign } from './act.ts';
 import { effectOf, Frontier } from './frontier.ts';
 import { type Goals, goalsOf, MOST_STROKES } from './goals.ts';
-import { canMake } from './means.ts';
-import type { LayerSet, Plan } from './plan.ts';
+import { meansOf } from './means.ts';
+import { Outlook } from './outlook.ts';
+import type { Plan } from './plan.ts';
 import { eachPress, type Press } from './presses.ts';
-import { relevantLayers, type Sought } from './relevant-layers.ts';
 import { restFrom } from './rest.ts';
 import { endsAtRest, modifiersOn, REST, rankOf, type State, turnedOn } from './state.ts';
 import { afterPress, eachRelease, spent } from './steps-of-state.ts';
@@ -26,10 +26,10 @@ const MOST_STATES = 20_000;
 /** Searches the cheapest way to each need, by (strokes, presses, holds, ms), then without a clumsy press, then by what was found first. */
 export function searchWays(plan: Plan, host: HostLayout, needs: readonly Need[]): readonly (Found | null)[] {
   const found: (Found | null)[] = needs.map(() => null);
-  const makes = canMake(plan);
+  const means = meansOf(plan);
   for (let strokes = 1; strokes <= MOST_STROKES; strokes++) {
     const open = needs.flatMap((_, index) => (found[index] === null ? [index] : []));
-    const goals = goalsOf(needs, open, host, strokes, makes);
+    const goals = goalsOf(needs, open, host, strokes, means);
     if (goals.setsOf.size === 0 && goals.bare.size === 0) continue;
     const ends = new Search(plan, goals).run();
     for (const [index, end] of ends) found[index] = { end, strokes };
@@ -50,20 +50,17 @@ class Search {
   readonly #best = new Map<number, Best>();
   readonly #restless = new Set<string>();
   readonly #outstanding: Set<number>;
-  /** Per modifier set: whether an outstanding need takes it, or more, at some stroke. */
-  readonly #useful = new Uint8Array(256);
-  /** The layers that can help an outstanding need. */
-  #relevant: LayerSet = -1;
+  readonly #outlook: Outlook;
 
   constructor(plan: Plan, goals: Goals) {
     this.#plan = plan;
     this.#goals = goals;
     this.#outstanding = new Set([...goals.setsOf.keys(), ...goals.bare.values()]);
+    this.#outlook = new Outlook(plan, goals, this.#outstanding);
   }
 
   run(): ReadonlyMap<number, State> {
     this.#frontier.push(REST);
-    this.#markUseful();
     let bucket = -1;
     for (let looked = 0; looked < MOST_STATES; looked++) {
       const state = this.#frontier.pop();
@@ -74,8 +71,7 @@ class Search {
         this.#close(state);
         if (this.#outstanding.size === 0) break;
       }
-      if (this.#useful[modifiersOn(state)] !== 1 || (turnedOn(state) & ~this.#relevant) !== 0) continue;
-      this.#expand(state);
+      if (this.#isPromising(state)) this.#expand(state);
     }
     return new Map([...this.#best].map(([need, best]) => [need, best.end]));
   }
@@ -88,34 +84,18 @@ class Search {
       const best = this.#best.get(need);
       if (best !== undefined && best.rank < least) closed = this.#outstanding.delete(need) || closed;
     }
-    if (closed) this.#markUseful();
+    if (closed) this.#outlook.update(this.#outstanding);
   }
 
-  #markUseful(): void {
-    this.#useful.fill(0);
-    this.#useful[0] = 1;
-    const sets = new Set<number>();
-    for (const need of this.#outstanding) for (const set of this.#goals.setsOf.get(need) ?? []) sets.add(set);
-    // A modifier by itself may be a latch or lock that is turned on and off again.
-    for (const [set, need] of this.#goals.bare) if (this.#outstanding.has(need)) sets.add(set);
-    for (const set of sets) {
-      for (let part = set; part > 0; part = (part - 1) & set) this.#useful[part] = 1;
-    }
-    this.#relevant = relevantLayers(this.#plan, this.#sought(sets));
-  }
-
-  #sought(sets: Iterable<ModifierSet>): Sought {
-    const codes = new Uint8Array(SIGNS >> 8);
-    for (const need of this.#outstanding)
-      for (const code of this.#goals.codesOf.get(need) ?? []) codes[code] = 1;
-    let modifiers: ModifierSet = 0;
-    for (const set of sets) modifiers |= set;
-    return { codes, modifiers };
+  #isPromising(state: State): boolean {
+    if (!this.#outlook.isOpen(state.node) || !this.#outlook.isUseful(null, modifiersOn(state))) return false;
+    return (turnedOn(state) & ~this.#outlook.layers(null)) === 0;
   }
 
   #expand(state: State): void {
     const modifiers = modifiersOn(state);
-    const wants = (act: Act, kept: boolean) => this.#wants(state, modifiers, act, kept);
+    const node = outlookAt(state);
+    const wants = (act: Act, kept: boolean) => this.#wants(state, modifiers, node, act, kept);
     eachPress(this.#plan, state, wants, (press) => {
       if (press.act.kind === 'type') {
         this.#strokes(state, modifiers, press, press.act.signs);
@@ -123,24 +103,26 @@ class Search {
       }
       if (!press.kept) this.#bare(state, modifiers, press);
       const next = afterPress(this.#plan, state, press, null);
-      if (next !== null && this.#useful[modifiersOn(next)] === 1) this.#frontier.push(next);
+      if (next !== null && this.#outlook.isUseful(node, modifiersOn(next))) this.#frontier.push(next);
     });
     eachRelease(state, (next) => this.#frontier.push(next));
   }
 
   /** Whether a press of this action can come to anything here. */
-  #wants(state: State, modifiers: number, act: Act, kept: boolean): boolean {
+  #wants(state: State, modifiers: number, node: number | null, act: Act, kept: boolean): boolean {
     if (act.kind === 'type') {
       if (kept) return false;
       if (act.signs.length === 0) return state.latchedLayers !== 0 && modifiers === 0;
       const goal = this.#goals.nodes[state.node];
-      return (goal?.at[(act.signs[0] ?? 0) | modifiers] ?? -1) >= 0;
+      return goal?.hits.has((act.signs[0] ?? 0) | modifiers) ?? false;
     }
     if (act.kind === 'none') return false;
     if (act.kind === 'modifiers' && !kept)
       return this.#goals.bare.size > 0 && modifiers === 0 && state.node === 0;
-    if (act.kind === 'modifiers' || act.kind === 'modifier') return this.#useful[modifiers | act.set] === 1;
-    return (kept || act.mode !== 'while-held') && ((this.#relevant >>> act.layer) & 1) === 1;
+    if (act.kind === 'modifiers' || act.kind === 'modifier') {
+      return this.#outlook.isUseful(node, modifiers | act.set);
+    }
+    return (kept || act.mode !== 'while-held') && ((this.#outlook.layers(node) >>> act.layer) & 1) === 1;
   }
 
   #strokes(state: State, modifiers: number, press: Press, signs: readonly Sign[]): void {
@@ -153,7 +135,7 @@ class Search {
     let node = state.node;
     for (const [at, sign] of signs.entries()) {
       const goal = this.#goals.nodes[node];
-      const hit = goal?.hits[goal.at[sign | modifiers] ?? -1];
+      const hit = goal?.hits.get(sign | modifiers);
       if (hit === undefined) return;
       if (at < signs.length - 1) {
         if (hit.next < 0) return;
@@ -221,4 +203,11 @@ class Search {
       }
     }
   }
+}
+
+/** The node whose outlook counts: what a latch or lock has turned on has to be turned off again, whatever helps further on. */
+function outlookAt(state: State): number | null {
+  const { latchedLayers, latchedModifiers, lockedLayers, lockedModifiers, held } = state;
+  const stays = latchedLayers | latchedModifiers | lockedLayers | lockedModifiers;
+  return stays !== 0 || held.some(({ latch }) => latch) ? null : state.node;
 }
