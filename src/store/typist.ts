@@ -3,6 +3,7 @@ import { useStore } from 'zustand';
 import type { RunCounts } from '../core/needs/counts-runs.ts';
 import { indexedDbOrMemory } from './keeping/key-value.ts';
 import { makeTypist, type TextChoice, type TypistState } from './make-typist.ts';
+import { makeMeasured } from './measured/make-measured.ts';
 import { useOwnText } from './own-text/own-text.ts';
 import { RunTexts } from './run-texts.ts';
 
@@ -10,6 +11,11 @@ const { values } = indexedDbOrMemory({ database: 'handful typist', store: 'choic
 
 /** The page's typist: speed, text and limits as chosen. `setMeasured` is for whoever measures. */
 export const typist = makeTypist(values);
+
+const measuredValues = indexedDbOrMemory({ database: 'handful measured typist', store: 'measured' }).values;
+
+/** What was measured of the typist at this computer; whoever it makes is handed in to `typist`. */
+export const measured = makeMeasured(measuredValues, typist.getState().setMeasured, () => Date.now());
 
 const texts = new RunTexts();
 
@@ -32,7 +38,10 @@ export interface Typist extends TypistState {
 
 /** Whose accidents are estimated, and on what text. */
 export function useTypist(): Typist {
-  useEffect(() => void typist.getState().start(), []);
+  useEffect(() => {
+    void typist.getState().start();
+    void measured.getState().start();
+  }, []);
   const state = useStore(typist);
   const own = useOwnText(({ text }) => text);
   const choice = state.text === 'own' && own === null ? null : state.text;
