@@ -3,10 +3,10 @@ import { useBench } from '../../../store/bench.ts';
 import { useHost } from '../../../store/hosts.ts';
 import { Button } from '../../widgets/button.tsx';
 import { Dialog } from '../../widgets/dialog.tsx';
+import { type OutgoingFile, saveFile } from '../../widgets/save-file.ts';
 import styles from './export-dialog.module.css';
 import { keymapFile, worksheetCsvFile, worksheetMarkdownFile } from './export-files.ts';
 import { LinkWay } from './link-way.tsx';
-import { type OutgoingFile, saveFile } from './save-file.ts';
 
 /** Where the format is described for programs; it lies beside the page. */
 const SCHEMA = './neutral-keymap.schema.json';

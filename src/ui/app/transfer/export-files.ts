@@ -2,7 +2,7 @@ import { worksheetCsv, worksheetMarkdown } from '../../../core/drawing/worksheet
 import type { HostLayout } from '../../../core/host/host-layout.ts';
 import type { Keymap } from '../../../core/keymap/types.ts';
 import { writeKeymap } from '../../../core/keymap/write.ts';
-import type { OutgoingFile } from './save-file.ts';
+import type { OutgoingFile } from '../../widgets/save-file.ts';
 
 /** A name for files that every system takes: letters and figures of any script, the rest as single hyphens. */
 export function fileStem(name: string): string {
