@@ -7,7 +7,7 @@ const ready = readyBoard('split-36', 'Thirty-six keys, two of them misplaced');
 
 /** The left little finger's lower key lies far out, and the right outer thumb key half on its neighbour. */
 function misplaced(key: BoardKey): BoardKey {
-  if (key.id === 'L35') return { ...key, x: key.x - 40 };
+  if (key.id === 'L35') return { ...key, x: key.x - 48 };
   return key.id === 'RT3' ? { ...key, x: key.x - 12, y: key.y + 3 } : key;
 }
 
@@ -57,6 +57,7 @@ Findings left in it:
 - character-without-route [moves R35]: the host layout us has no ł.
 - chord-never-fires [stuck moves LT2 R21]: one of its keys holds the layer on which it is live.
 - chords-with-same-keys [second first letters L32 L33]: Copy came after Cut.
+- key-out-of-reach [L35 L25]: the little finger's lower key once more.
 - key-unreachable [moves LT2]: Escape lies where the finger already holds Moves.
 - layer-never-entered [attic]: no key leads up there.
 - layer-without-way-back [pit LT3]: a minus covers the key that locked it.

@@ -1,5 +1,5 @@
 import type { Board, BoardKey, Finger, Hand, MadeFrom } from '../keymap/types.ts';
-import { type Point, plus, turned } from './point.ts';
+import { type Point, plus, tidy, turned } from './point.ts';
 
 /**
  * Boards of two halves out of a few parameters. A half is laid out as the right one: x grows outwards,
@@ -33,24 +33,19 @@ export function parametricBoard(madeFrom: MadeFrom, name: string): Board {
 }
 
 /** The parameters of one half, written as those of a right one; `downMm` is its own way towards the typist. */
-type Half = Omit<MadeFrom, 'left'> & { readonly downMm: number };
+export type Half = Omit<MadeFrom, 'left'> & { readonly downMm: number };
 
 /** What one hand's half is made from; a left half without parameters of its own is the right one's mirror image. */
-function halfOf(madeFrom: MadeFrom, hand: Hand): Half {
+export function halfOf(madeFrom: MadeFrom, hand: Hand): Half {
   const { left, ...right } = madeFrom;
   return hand === 'left' && left !== undefined ? { ...right, ...left } : { ...right, downMm: 0 };
 }
 
 function ofHand(key: HalfKey, hand: Hand, half: Half): BoardKey {
-  const sign = hand === 'right' ? 1 : -1;
-  // Thumbs towards each other: the right half's lower end goes left, which is clockwise.
-  const place = turned(key, half.turnDeg);
-  const innerColumn = (half.gapMm + half.pitchXMm) / 2;
+  const place = onBoard(key, hand, half);
   return {
     id: `${hand === 'right' ? 'R' : 'L'}${key.mark}`,
-    x: tidy(sign * (innerColumn + place.x)),
-    y: tidy(place.y + half.downMm),
-    rotation: tidy(sign * (key.rotation + half.turnDeg)),
+    ...place,
     width: tidy(half.pitchXMm - half.capGapMm),
     height: tidy(half.pitchYMm - half.capGapMm),
     hand,
@@ -59,13 +54,34 @@ function ofHand(key: HalfKey, hand: Hand, half: Half): BoardKey {
   };
 }
 
-/** Thousandths of a millimetre or degree, and no negative zero. */
-function tidy(value: number): number {
-  return Math.round(value * 1000) / 1000 + 0;
+/** Where something lies, and how it is turned, degrees. */
+type Pose = Point & { readonly rotation: number };
+
+/** A pose on a half as it lies on the board. Thumbs towards each other: the right half's lower end goes left, which is clockwise. */
+export function onBoard(pose: Pose, hand: Hand, half: Half): Pose {
+  const sign = hand === 'right' ? 1 : -1;
+  const place = turned(pose, half.turnDeg);
+  return {
+    x: tidy(sign * (middleOfInner(half) + place.x)),
+    y: tidy(place.y + half.downMm),
+    rotation: tidy(sign * (pose.rotation + half.turnDeg)),
+  };
+}
+
+/** A pose on the board as its half has it: what `onBoard` puts back. */
+export function onHalf(pose: Pose, hand: Hand, half: Half): Pose {
+  const sign = hand === 'right' ? 1 : -1;
+  const place = { x: sign * pose.x - middleOfInner(half), y: pose.y - half.downMm };
+  return { ...turned(place, -half.turnDeg), rotation: sign * pose.rotation - half.turnDeg };
+}
+
+/** From the middle of the board to the inner column's, mm. */
+function middleOfInner(half: Half): number {
+  return (half.gapMm + half.pitchXMm) / 2;
 }
 
 function columnKeys(half: Half): HalfKey[] {
-  const rows = homeIndices(half);
+  const rows = homeRows(half);
   const rowsAbove = Math.max(...rows);
   const keys = columnMiddles(half).flatMap((middle, index) => {
     const column = half.columns[index];
@@ -127,7 +143,7 @@ function halfAlong(column: Column, degrees: number, half: Half): number {
 }
 
 /** Which key of each column lies in the home row, counted from 0: its own, else the one nearest to its finger's. */
-function homeIndices(half: Half): number[] {
+export function homeRows(half: Half): readonly number[] {
   return half.columns.map((column) => {
     if (hasHome(column)) return column.homeRow ?? 0;
     const model =

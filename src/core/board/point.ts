@@ -26,3 +26,8 @@ export function minus(one: Point, other: Point): Point {
 export function distanceMm(one: Point, other: Point): number {
   return Math.hypot(one.x - other.x, one.y - other.y);
 }
+
+/** Thousandths of a millimetre or degree, and no negative zero. */
+export function tidy(value: number): number {
+  return Math.round(value * 1000) / 1000 + 0;
+}

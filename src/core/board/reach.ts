@@ -26,3 +26,29 @@ export function handSpanMm(board: Board, keys: readonly KeyId[]): number {
 function keysOf(board: Board, ids: readonly KeyId[]): readonly BoardKey[] {
   return ids.flatMap((id) => board.keys.find((key) => key.id === id) ?? []);
 }
+
+/**
+ * How far a finger goes from its home key, centre to centre, mm: two rows up and one column aside at full pitch are
+ * 42.6 mm, and what lies further takes the hand along. Common practice, no source: hands differ.
+ */
+export const FINGER_REACH_MM = 45;
+
+/** A key that its finger does not reach from its home key, and how far away it lies, mm. */
+export interface FarKey {
+  readonly key: KeyId;
+  readonly home: KeyId;
+  readonly mm: number;
+}
+
+/** The keys beyond their finger's reach, in the board's order; fingers without a home key have no such measure. */
+export function keysOutOfReach(board: Board, reachMm = FINGER_REACH_MM): readonly FarKey[] {
+  const homes = new Map(
+    board.keys.filter((key) => key.home).map((key) => [`${key.hand} ${key.finger}`, key]),
+  );
+  return board.keys.flatMap((key) => {
+    const home = homes.get(`${key.hand} ${key.finger}`);
+    if (home === undefined) return [];
+    const mm = distanceMm(home, key);
+    return mm > reachMm ? [{ key: key.id, home: home.id, mm }] : [];
+  });
+}

@@ -8,6 +8,7 @@ import { chordUsesHoldTap } from './rules/chord-uses-hold-tap.ts';
 import { chordWantsOneFingerTwice } from './rules/chord-wants-one-finger-twice.ts';
 import { chordWindowOutsideHands } from './rules/chord-window-outside-hands.ts';
 import { chordsWithSameKeys } from './rules/chords-with-same-keys.ts';
+import { keyOutOfReach } from './rules/key-out-of-reach.ts';
 import { keyUnreachable } from './rules/key-unreachable.ts';
 import { keyWithoutBinding } from './rules/key-without-binding.ts';
 import { layerNeverEntered } from './rules/layer-never-entered.ts';
@@ -32,6 +33,7 @@ export const RULES: readonly Rule[] = [
   chordWantsOneFingerTwice,
   chordWindowOutsideHands,
   chordsWithSameKeys,
+  keyOutOfReach,
   keyUnreachable,
   keyWithoutBinding,
   layerNeverEntered,
