@@ -10,7 +10,12 @@ type Issue = z.core.$ZodIssue;
 export function checkShape(value: unknown): Result<Keymap, readonly Problem[]> {
   const parsed = z.safeParse(keymapSchema, value);
   if (parsed.success) return ok(parsed.data);
-  return fail(parsed.error.issues.flatMap((issue) => problemsOf(issue, value)));
+  return fail(problemsOfShape(parsed.error.issues, value));
+}
+
+/** What a schema objects to in a value, as problems at paths. */
+export function problemsOfShape(issues: readonly Issue[], value: unknown): readonly Problem[] {
+  return issues.flatMap((issue) => problemsOf(issue, value));
 }
 
 function problemsOf(issue: Issue, document: unknown): Problem[] {
