@@ -19,6 +19,10 @@ export function actionText(keymap: Keymap, action: Action): string {
       return `${codeName(action.code)} ${action.mode}`;
     case 'nothing':
       return 'blank';
+    case 'repeat':
+      return 'repeat the last output';
+    case 'word-shift':
+      return 'Shift for one word';
     case 'board':
       return `board: ${action.label}`;
   }

@@ -62,6 +62,10 @@ export function actionInWords(keymap: Keymap, host: HostLayout, action: Action):
       return `${codeName(action.code)} (${action.mode})`;
     case 'nothing':
       return 'blank';
+    case 'repeat':
+      return 'repeat';
+    case 'word-shift':
+      return 'Shift for one word';
     case 'board':
       return action.label;
   }

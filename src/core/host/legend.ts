@@ -26,6 +26,10 @@ export function legendOf(action: Action, source: LegendSource): string {
       return `${codeLabel(action.code)}${modeWord(action.mode)}`;
     case 'nothing':
       return '';
+    case 'repeat':
+      return 'Repeat';
+    case 'word-shift':
+      return 'Shift word';
     case 'board':
       return action.label;
   }
@@ -46,6 +50,10 @@ export function actionInWords(action: Action, source: LegendSource): string {
       return `${codeName(action.code)}, ${action.mode}`;
     case 'nothing':
       return 'blank';
+    case 'repeat':
+      return 'repeat the last output';
+    case 'word-shift':
+      return 'Shift for one word';
     case 'board':
       return `board: ${action.label}`;
   }

@@ -34,6 +34,10 @@ export function actionWords(keymap: Keymap, action: Action): string {
       return `${codeWords(action.code)}, ${action.mode}`;
     case 'nothing':
       return 'blank';
+    case 'repeat':
+      return 'repeat';
+    case 'word-shift':
+      return 'Shift for one word';
     case 'board':
       return action.label;
   }
@@ -43,6 +47,8 @@ export function actionWords(keymap: Keymap, action: Action): string {
 export function bindingWords(keymap: Keymap, binding: Binding): string {
   const parts = [];
   if (binding.tap) parts.push(actionWords(keymap, binding.tap));
+  if (binding.onShift) parts.push(`${actionWords(keymap, binding.onShift)} (under Shift)`);
   if (binding.hold) parts.push(`${actionWords(keymap, binding.hold)} (hold)`);
-  return parts.join(' and ');
+  const last = parts.pop() ?? '';
+  return parts.length === 0 ? last : `${parts.join(', ')} and ${last}`;
 }

@@ -1,19 +1,24 @@
 import type { Path } from './problem.ts';
-import type { Action, ChordId, Keymap, Place, Side } from './types.ts';
+import type { Action, ChordId, Keymap, Place, Slot } from './types.ts';
 
-/** An action and where it stands: at a place, on its tap or hold side, or in a chord. */
+/** An action and where it stands: at a place or in a chord, on its tap side, in place of it under Shift, or on its hold side. */
 export interface StandingAction {
   readonly action: Action;
   readonly path: Path;
-  readonly at: { readonly place: Place; readonly side: Side } | { readonly chord: ChordId };
+  readonly at:
+    | { readonly place: Place; readonly side: Slot }
+    | { readonly chord: ChordId; readonly side: Slot };
 }
+
+/** The slots of a binding in the order in which they are written. */
+const SLOTS = ['tap', 'onShift', 'hold'] as const satisfies readonly Slot[];
 
 /** Every action of a keymap: layer by layer in document order, each tap before its hold, then the chords. */
 export function actionsOf(keymap: Keymap): readonly StandingAction[] {
   const all: StandingAction[] = [];
   keymap.layers.forEach((layer, index) => {
     for (const [key, binding] of Object.entries(layer.places)) {
-      for (const side of ['tap', 'hold'] as const) {
+      for (const side of SLOTS) {
         const action = binding[side];
         const path = ['layers', index, 'places', key, side];
         if (action) all.push({ action, path, at: { place: { layer: layer.id, key }, side } });
@@ -21,7 +26,11 @@ export function actionsOf(keymap: Keymap): readonly StandingAction[] {
     }
   });
   keymap.chords?.forEach((chord, index) => {
-    all.push({ action: chord.action, path: ['chords', index, 'action'], at: { chord: chord.id } });
+    for (const side of SLOTS) {
+      const field = side === 'tap' ? 'action' : side;
+      const action = chord[field];
+      if (action) all.push({ action, path: ['chords', index, field], at: { chord: chord.id, side } });
+    }
   });
   return all;
 }

@@ -1,6 +1,14 @@
 import { fail, ok, type Result } from '../base/result.ts';
 import type { Edit, EditOutcome } from './edit.ts';
-import { bind, fillLayer, moveBinding, setBinding, swapBindings, unbind } from './edits/bindings.ts';
+import {
+  bind,
+  fillLayer,
+  moveBinding,
+  setBinding,
+  setOnShift,
+  swapBindings,
+  unbind,
+} from './edits/bindings.ts';
 import { deleteKey, setBoard } from './edits/board.ts';
 import { addChord, changeChord, deleteChord } from './edits/chords.ts';
 import { renameDesign, setHosts, setNeeds, setNotes } from './edits/design.ts';
@@ -20,6 +28,7 @@ const MAKERS: Makers = {
   'rename-design': renameDesign,
   'set-notes': setNotes,
   bind,
+  'set-on-shift': setOnShift,
   unbind,
   'set-binding': setBinding,
   'move-binding': moveBinding,

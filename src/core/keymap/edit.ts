@@ -13,6 +13,7 @@ import type {
   Needs,
   NoteId,
   Place,
+  ShiftedAction,
   Side,
   Timing,
 } from './types.ts';
@@ -20,9 +21,12 @@ import type {
 /** A change of the timing fields: a value sets a field, null takes it away so that the next wider one holds. */
 export type TimingChange = { readonly [Field in keyof Timing]?: Timing[Field] | null };
 
+/** The fields that a chord may go without. */
+export type OptionalOfChord = Exclude<keyof Chord, 'id' | 'keys' | 'windowMs' | 'action'>;
+
 /** A change of a chord: a value sets a field, null takes an optional one away. */
 export type ChordChange = Partial<Pick<Chord, 'keys' | 'windowMs' | 'action'>> & {
-  readonly [Field in 'name' | 'layers' | 'quietBeforeMs']?: NonNullable<Chord[Field]> | null;
+  readonly [Field in OptionalOfChord]?: NonNullable<Chord[Field]> | null;
 };
 
 /** A change of a note of the diary: its text, or what it is about; null takes that away. */
@@ -35,6 +39,7 @@ export type Edit =
   | { readonly edit: 'rename-design'; readonly name: string }
   | { readonly edit: 'set-notes'; readonly notes: string }
   | { readonly edit: 'bind'; readonly place: Place; readonly side: Side; readonly action: Action }
+  | { readonly edit: 'set-on-shift'; readonly place: Place; readonly action: ShiftedAction | null }
   | { readonly edit: 'unbind'; readonly place: Place; readonly side?: Side }
   | { readonly edit: 'set-binding'; readonly place: Place; readonly binding: Binding }
   | { readonly edit: 'move-binding'; readonly from: Place; readonly to: Place }

@@ -13,8 +13,8 @@ export function withCharsInNfc(keymap: Keymap): Keymap {
   return produce(keymap, (draft) => {
     const bindings = draft.layers.flatMap(({ places }) => Object.values(places));
     const actions = [
-      ...bindings.flatMap(({ tap, hold }) => [tap, hold]),
-      ...(draft.chords ?? []).map(({ action }) => action),
+      ...bindings.flatMap(({ tap, onShift, hold }) => [tap, onShift, hold]),
+      ...(draft.chords ?? []).flatMap(({ action, onShift, hold }) => [action, onShift, hold]),
     ];
     for (const action of actions) {
       if (action?.do === 'char') action.char = action.char.normalize('NFC');

@@ -22,6 +22,7 @@ export function ruleProblems(keymap: Keymap): readonly Problem[] {
     ...chordProblems(keymap),
     ...diaryProblems(keymap),
     ...typingProblems(keymap),
+    ...shiftedProblems(keymap),
     ...needProblems(keymap),
     ...keymap.hosts.flatMap(correctionProblems),
   ];
@@ -97,6 +98,13 @@ function typingProblems(keymap: Keymap): Problem[] {
     }
     if (action.do !== 'text' || !LONE_SURROGATE.test(action.text)) return [];
     return [{ path: [...path, 'text'], found: quoted(action.text), expected: 'whole characters' }];
+  });
+}
+
+function shiftedProblems(keymap: Keymap): Problem[] {
+  return actionsOf(keymap).flatMap(({ action, path, at }) => {
+    if (at.side !== 'onShift' || action.do !== 'key' || !isModifier(action.code)) return [];
+    return [{ path: [...path, 'code'], found: quoted(action.code), expected: 'a key that is no modifier' }];
   });
 }
 

@@ -1,6 +1,6 @@
 import { actionsOf } from './actions-of.ts';
 import type { Path } from './problem.ts';
-import type { ChordId, Keymap, LayerId, NoteId, Place, Side } from './types.ts';
+import type { ChordId, Keymap, LayerId, NoteId, Place, Slot } from './types.ts';
 
 /** A name of a key, layer or chord that does not exist, and where it stands. */
 export interface BrokenReference {
@@ -10,8 +10,8 @@ export interface BrokenReference {
   readonly id: string;
   readonly at:
     | { readonly where: 'place'; readonly place: Place }
-    | { readonly where: 'action'; readonly place: Place; readonly side: Side }
-    | { readonly where: 'chord-action' | 'chord-key' | 'chord-layer'; readonly chord: ChordId }
+    | { readonly where: 'action'; readonly place: Place; readonly side: Slot }
+    | { readonly where: 'chord-action' | 'chord-hold' | 'chord-key' | 'chord-layer'; readonly chord: ChordId }
     | { readonly where: 'on-while'; readonly layer: LayerId }
     | { readonly where: 'note-key' | 'note-layer' | 'note-chord'; readonly note: NoteId };
 }
@@ -48,9 +48,10 @@ function brokenPlaces(keymap: Keymap, keys: ReadonlySet<string>): BrokenReferenc
 function brokenActions(keymap: Keymap, layers: ReadonlySet<string>): BrokenReference[] {
   return actionsOf(keymap).flatMap(({ action, path, at }): BrokenReference[] => {
     if (action.do !== 'layer' || layers.has(action.layer)) return [];
-    const where =
-      'chord' in at ? { where: 'chord-action' as const, ...at } : { where: 'action' as const, ...at };
-    return [{ path: [...path, 'layer'], names: 'layer', id: action.layer, at: where }];
+    const broken = { path: [...path, 'layer'], names: 'layer', id: action.layer } as const;
+    if (!('chord' in at)) return [{ ...broken, at: { where: 'action', ...at } }];
+    const where = at.side === 'hold' ? 'chord-hold' : 'chord-action';
+    return [{ ...broken, at: { where, chord: at.chord } }];
   });
 }
 

@@ -14,7 +14,7 @@ z.config({ jitless: true });
 
 const described = <Schema extends z.core.$ZodType>(
   schema: Schema,
-  meta: { id?: string; description?: string; anyOf?: unknown },
+  meta: { id?: string; description?: string; anyOf?: unknown; dependentRequired?: unknown },
 ): Schema => {
   z.globalRegistry.add(schema, meta);
   return schema;
@@ -139,21 +139,32 @@ export const boardSchema = described(
   { id: 'board' },
 );
 
+const typingActions = [
+  z.strictObject({ do: z.literal('key'), code, with: z.optional(listOf(modifier, 0, 8)) }),
+  z.strictObject({
+    do: z.literal('char'),
+    char: described(prose(1, 32), { description: 'One grapheme cluster, NFC.' }),
+  }),
+  z.strictObject({ do: z.literal('text'), text: prose(1, 64) }),
+  z.strictObject({ do: z.literal('nothing') }),
+] as const;
+
 export const actionSchema = described(
   z.discriminatedUnion('do', [
-    z.strictObject({ do: z.literal('key'), code, with: z.optional(listOf(modifier, 0, 8)) }),
-    z.strictObject({
-      do: z.literal('char'),
-      char: described(prose(1, 32), { description: 'One grapheme cluster, NFC.' }),
-    }),
-    z.strictObject({ do: z.literal('text'), text: prose(1, 64) }),
+    ...typingActions,
     z.strictObject({ do: z.literal('layer'), layer: layerId, mode: z.enum(['while-held', 'latch', 'lock']) }),
     z.strictObject({ do: z.literal('modifier'), code: modifier, mode: z.enum(['latch', 'lock']) }),
-    z.strictObject({ do: z.literal('nothing') }),
+    z.strictObject({ do: z.literal('repeat') }),
+    z.strictObject({ do: z.literal('word-shift') }),
     z.strictObject({ do: z.literal('board'), label: line(40) }),
   ]),
   { id: 'action' },
 );
+
+/** What comes in place of a tap while Shift is on: something that types, or a blank. */
+export const shiftedActionSchema = described(z.discriminatedUnion('do', [...typingActions]), {
+  id: 'shiftedAction',
+});
 
 const timingFields = {
   holdAfterMs: z.optional(milliseconds),
@@ -161,6 +172,7 @@ const timingFields = {
   quietBeforeMs: z.optional(milliseconds),
   againWithinMs: z.optional(milliseconds),
   sameHandTaps: z.optional(z.boolean()),
+  tapIfAlone: z.optional(z.boolean()),
 };
 
 export const timingSchema = described(z.strictObject(timingFields), { id: 'timing' });
@@ -170,11 +182,20 @@ const having = (field: string) => ({ type: 'object', properties: { [field]: {} }
 
 export const bindingSchema = described(
   z
-    .strictObject({ tap: z.optional(actionSchema), hold: z.optional(actionSchema), ...timingFields })
+    .strictObject({
+      tap: z.optional(actionSchema),
+      onShift: z.optional(shiftedActionSchema),
+      hold: z.optional(actionSchema),
+      ...timingFields,
+    })
     .check(
       z.refine((binding) => binding.tap !== undefined || binding.hold !== undefined, 'tap, hold or both'),
+      z.refine(
+        (binding) => binding.onShift === undefined || binding.tap !== undefined,
+        'a tap beside onShift, in whose place it comes',
+      ),
     ),
-  { id: 'binding', anyOf: [having('tap'), having('hold')] },
+  { id: 'binding', anyOf: [having('tap'), having('hold')], dependentRequired: { onShift: ['tap'] } },
 );
 
 export const layerSchema = described(
@@ -195,7 +216,14 @@ export const chordSchema = described(
     windowMs: milliseconds,
     layers: z.optional(listOf(layerId, 1, LIMITS.layers)),
     quietBeforeMs: z.optional(milliseconds),
+    release: z.optional(z.enum(['first-up', 'last-up'])),
     action: actionSchema,
+    onShift: z.optional(shiftedActionSchema),
+    hold: z.optional(actionSchema),
+    holdAfterMs: timingFields.holdAfterMs,
+    holdBy: timingFields.holdBy,
+    againWithinMs: timingFields.againWithinMs,
+    tapIfAlone: timingFields.tapIfAlone,
   }),
   { id: 'chord' },
 );
@@ -282,7 +310,8 @@ export const keymapSchema = described(
   {
     description:
       'A neutral keymap, version 1. Beyond this schema a reader checks: ids are unique; keys, layers and chords that are ' +
-      'referred to exist; a layer action does not name the base layer; onWhile names lower layers, each once; a chord ' +
+      'referred to exist; a layer action does not name the base layer; onWhile names lower layers, each once; onShift is ' +
+      'no modifier key; a chord ' +
       'names each key and layer once, a note each key; a char is one grapheme cluster, kept in NFC; a need is written as one; a host ' +
       'corrects each key once a level, and no modifier, to one grapheme cluster in NFC.',
   },

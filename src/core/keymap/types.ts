@@ -12,6 +12,7 @@ import type {
   layerSchema,
   madeFromSchema,
   needsSchema,
+  shiftedActionSchema,
   timingSchema,
 } from './schema.ts';
 
@@ -30,6 +31,8 @@ export type MadeFrom = Frozen<z.infer<typeof madeFromSchema>>;
 export type Layer = Frozen<z.infer<typeof layerSchema>>;
 export type Binding = Frozen<z.infer<typeof bindingSchema>>;
 export type Action = Frozen<z.infer<typeof actionSchema>>;
+/** What comes in place of a tap while Shift is on. */
+export type ShiftedAction = Frozen<z.infer<typeof shiftedActionSchema>>;
 export type Chord = Frozen<z.infer<typeof chordSchema>>;
 export type Timing = Frozen<z.infer<typeof timingSchema>>;
 export type Host = Frozen<z.infer<typeof hostSchema>>;
@@ -48,6 +51,8 @@ export type Finger = BoardKey['finger'];
 export type HoldBy = NonNullable<Timing['holdBy']>;
 /** Which of a binding's two actions. */
 export type Side = 'tap' | 'hold';
+/** Where an action stands in a binding: on one of its sides, or in place of the tap while Shift is on. */
+export type Slot = Side | 'onShift';
 /** A place: a key on a layer. */
 export interface Place {
   readonly layer: LayerId;

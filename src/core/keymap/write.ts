@@ -100,7 +100,7 @@ function hostTree(host: Host): Tree {
 }
 
 function timingFields(from: NonNullable<Keymap['timing']>): Field[] {
-  return pick(from, 'holdAfterMs', 'holdBy', 'quietBeforeMs', 'againWithinMs', 'sameHandTaps');
+  return pick(from, 'holdAfterMs', 'holdBy', 'quietBeforeMs', 'againWithinMs', 'sameHandTaps', 'tapIfAlone');
 }
 
 function needsTree(needs: Needs): Tree {
@@ -120,15 +120,24 @@ function layerTree(layer: Layer, order: readonly string[]): Tree {
 }
 
 function bindingTree(binding: Binding): Tree {
-  const { tap, hold } = binding;
-  return tree(['tap', tap && actionTree(tap)], ['hold', hold && actionTree(hold)], ...timingFields(binding));
+  const { tap, onShift, hold } = binding;
+  return tree(
+    ['tap', tap && actionTree(tap)],
+    ['onShift', onShift && actionTree(onShift)],
+    ['hold', hold && actionTree(hold)],
+    ...timingFields(binding),
+  );
 }
 
 function chordTree(chord: Chord): Tree {
-  return tree(...pick(chord, 'id', 'name', 'keys', 'windowMs', 'layers', 'quietBeforeMs'), [
-    'action',
-    actionTree(chord.action),
-  ]);
+  const { action, onShift, hold } = chord;
+  return tree(
+    ...pick(chord, 'id', 'name', 'keys', 'windowMs', 'layers', 'quietBeforeMs', 'release'),
+    ['action', actionTree(action)],
+    ['onShift', onShift && actionTree(onShift)],
+    ['hold', hold && actionTree(hold)],
+    ...pick(chord, 'holdAfterMs', 'holdBy', 'againWithinMs', 'tapIfAlone'),
+  );
 }
 
 function noteTree(note: DiaryNote): Tree {
@@ -148,6 +157,8 @@ function actionTree(action: Action): Tree {
     case 'modifier':
       return tree(...pick(action, 'do', 'code', 'mode'));
     case 'nothing':
+    case 'repeat':
+    case 'word-shift':
       return tree(...pick(action, 'do'));
     case 'board':
       return tree(...pick(action, 'do', 'label'));

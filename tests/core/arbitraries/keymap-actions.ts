@@ -5,6 +5,7 @@ import type { Action, LayerId } from '../../../src/core/keymap/types.ts';
 /** What a key can do, by the name in the file. */
 export type ActionKind = Action['do'];
 
+/** The kinds that the designs of most laws are made of. */
 export const ACTION_KINDS: readonly ActionKind[] = [
   'key',
   'char',
@@ -14,6 +15,9 @@ export const ACTION_KINDS: readonly ActionKind[] = [
   'nothing',
   'board',
 ];
+
+/** All kinds: those of every design, and those that only designs with the later fields hold. */
+export const ALL_ACTION_KINDS: readonly ActionKind[] = [...ACTION_KINDS, 'repeat', 'word-shift'];
 
 /** Which actions are wanted: their kinds, the layers that they may turn on, the characters that they may type. */
 export interface ActionChoice {
@@ -75,6 +79,10 @@ function actionOf(kind: ActionKind, { layers, chars }: ActionChoice): fc.Arbitra
       return modifierAction;
     case 'nothing':
       return fc.constant<Action>({ do: 'nothing' });
+    case 'repeat':
+      return fc.constant<Action>({ do: 'repeat' });
+    case 'word-shift':
+      return fc.constant<Action>({ do: 'word-shift' });
     case 'board':
       return fc.constantFrom<Action>({ do: 'board', label: 'restart' }, { do: 'board', label: 'Radio 2' });
   }
@@ -86,6 +94,8 @@ const WEIGHTS: Readonly<Record<ActionKind, number>> = {
   text: 1,
   layer: 4,
   modifier: 2,
+  repeat: 2,
+  'word-shift': 2,
   nothing: 1,
   board: 1,
 };

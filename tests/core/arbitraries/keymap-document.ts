@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Correction, DiaryNote, Host, Keymap, MadeFrom, Needs } from '../../../src/core/keymap/types.ts';
-import { type KeymapChoice, keymapArbitrary } from './keymap-arbitrary.ts';
+import { grownKeymapArbitrary } from './grown-keymap.ts';
+import type { KeymapChoice } from './keymap-arbitrary.ts';
 
 /** Texts of people: any Unicode, quotation marks and markup among them; no line break where a line is wanted. */
 const lineArbitrary = fc
@@ -144,7 +145,13 @@ export function documentArbitrary(choice: KeymapChoice = {}): fc.Arbitrary<Keyma
     { requiredKeys: ['name', 'hosts'] },
   );
   return fc
-    .tuple(keymapArbitrary(choice), more, fc.option(madeFromArbitrary), lineArbitrary, fc.option(fc.nat(7)))
+    .tuple(
+      grownKeymapArbitrary(choice),
+      more,
+      fc.option(madeFromArbitrary),
+      lineArbitrary,
+      fc.option(fc.nat(7)),
+    )
     .map(([keymap, extra, madeFrom, boardName, shift]) => {
       const named = shift === null ? keymap : renamed(keymap, shift);
       const board = { ...named.board, name: boardName, ...(madeFrom ? { madeFrom } : {}) };

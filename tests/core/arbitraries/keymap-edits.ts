@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import type { ChordChange, Edit, NoteChange, TimingChange } from '../../../src/core/keymap/edit.ts';
-import type { Binding, Chord, DiaryNote, Keymap, Layer, Place } from '../../../src/core/keymap/types.ts';
-import { ACTION_KINDS, actionArbitrary, CHARS } from './keymap-actions.ts';
+import type {
+  Binding,
+  Chord,
+  DiaryNote,
+  Keymap,
+  Layer,
+  Place,
+  ShiftedAction,
+} from '../../../src/core/keymap/types.ts';
+import { ALL_ACTION_KINDS, actionArbitrary, CHARS } from './keymap-actions.ts';
 import { boardArbitrary, durationArbitrary, timingArbitrary } from './keymap-arbitrary.ts';
 
 /** Names that mostly exist, and one that does not. */
@@ -31,23 +39,30 @@ function partsOf(keymap: Keymap) {
   const place: fc.Arbitrary<Place> = fc.record({ layer, key });
   // Layer actions may name the base, a layer that is not there, or one that is about to be added.
   const action = actionArbitrary({
-    kinds: ACTION_KINDS,
+    kinds: ALL_ACTION_KINDS,
     layers: [...layers, ...layers, 'nowhere', 'added'],
     chars: [...CHARS, 'e\u0301', 'ab'],
   });
+  const onShift = fc.constantFrom<ShiftedAction>(
+    { do: 'nothing' },
+    { do: 'char', char: ';' },
+    { do: 'key', code: 'Delete' },
+    { do: 'key', code: 'ShiftLeft' },
+  );
   const binding: fc.Arbitrary<Binding> = fc
-    .tuple(fc.record({ tap: action, hold: action }, { requiredKeys: [] }), timingArbitrary)
+    .tuple(fc.record({ tap: action, onShift, hold: action }, { requiredKeys: [] }), timingArbitrary)
     .map(([sides, timing]) => ({ ...sides, ...timing }));
-  return { key, layer, place, action, binding };
+  return { key, layer, place, action, onShift, binding };
 }
 
 type Parts = ReturnType<typeof partsOf>;
 
-function bindingEdits({ place, action, binding, layer, key }: Parts): fc.Arbitrary<Edit>[] {
+function bindingEdits({ place, action, onShift, binding, layer, key }: Parts): fc.Arbitrary<Edit>[] {
   const side = fc.constantFrom('tap' as const, 'hold' as const);
   const taps = fc.dictionary(key, action, { maxKeys: 4 });
   return [
     fc.record({ edit: fc.constant('bind' as const), place, side, action }),
+    fc.record({ edit: fc.constant('set-on-shift' as const), place, action: fc.option(onShift) }),
     fc.record({ edit: fc.constant('unbind' as const), place, side }, { requiredKeys: ['edit', 'place'] }),
     fc.record({ edit: fc.constant('set-binding' as const), place, binding }),
     fc.record({ edit: fc.constant('move-binding' as const), from: place, to: place }),
@@ -89,7 +104,7 @@ function layerEdits(keymap: Keymap, { layer, key, binding }: Parts): fc.Arbitrar
   ];
 }
 
-function chordEdits(keymap: Keymap, { key, layer, action }: Parts): fc.Arbitrary<Edit>[] {
+function chordEdits(keymap: Keymap, { key, layer, action, onShift }: Parts): fc.Arbitrary<Edit>[] {
   const id = oneOf(keymap.chords?.map((chord) => chord.id) ?? [], 'c9');
   const fields = {
     keys: fc.oneof(
@@ -110,6 +125,12 @@ function chordEdits(keymap: Keymap, { key, layer, action }: Parts): fc.Arbitrary
       name: fc.option(fc.constant('Named')),
       layers: fc.option(layers),
       quietBeforeMs: fc.option(durationArbitrary),
+      release: fc.option(fc.constantFrom('first-up' as const, 'last-up' as const)),
+      onShift: fc.option(onShift),
+      hold: fc.option(action),
+      holdAfterMs: fc.option(durationArbitrary),
+      holdBy: fc.option(fc.constant('tap-inside' as const)),
+      tapIfAlone: fc.option(fc.boolean()),
     },
     { requiredKeys: [] },
   );

@@ -5,11 +5,12 @@ import type { Edit } from '../../../src/core/keymap/edit.ts';
 import { checkKeymap, readKeymap } from '../../../src/core/keymap/read.ts';
 import type { Keymap } from '../../../src/core/keymap/types.ts';
 import { writeKeymap } from '../../../src/core/keymap/write.ts';
+import { grownKeymapArbitrary } from '../arbitraries/grown-keymap.ts';
 import { keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
 import { diaryArbitrary } from '../arbitraries/keymap-document.ts';
 import { editArbitrary } from '../arbitraries/keymap-edits.ts';
 
-const caseArbitrary = keymapArbitrary()
+const caseArbitrary = grownKeymapArbitrary()
   .chain((keymap) =>
     diaryArbitrary(keymap).map((diary) => (diary.length > 0 ? { ...keymap, diary } : keymap)),
   )
@@ -52,7 +53,7 @@ test('every edit leaves a valid keymap or says why it cannot be made; neither ch
     { numRuns: 1500 },
   );
   const kinds = new Set([...count.keys()].map((how) => how.split(' ')[0]));
-  expect(kinds.size).toBe(28);
+  expect(kinds.size).toBe(29);
   for (const kind of kinds) expect([kind, count.get(`${kind} made`)]).not.toEqual([kind, undefined]);
 }, 30_000);
 

@@ -92,7 +92,7 @@ describe('a document that is none is refused with path, found and expected', () 
     [
       'layers[0].places.k1.tap.do',
       '"macro"',
-      '"key", "char", "text", "layer", "modifier", "nothing" or "board"',
+      '"key", "char", "text", "nothing", "layer", "modifier", "repeat", "word-shift" or "board"',
       acting({ do: 'macro' }),
     ],
     [

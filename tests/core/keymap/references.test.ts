@@ -1,7 +1,7 @@
 import { test as propertyTest } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { brokenReferences } from '../../../src/core/keymap/references.ts';
-import { keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
+import { grownKeymapArbitrary } from '../arbitraries/grown-keymap.ts';
 import { A, chord, layer, small, toLayer } from './small.ts';
 
 describe('references to what does not exist', () => {
@@ -55,7 +55,7 @@ describe('references to what does not exist', () => {
     expect(brokenReferences(small([layer('base')], [chord('c', ['k1', 'constructor'])]))).toHaveLength(1);
   });
 
-  propertyTest.prop([keymapArbitrary()], { numRuns: 200 })('a valid keymap has none', (keymap) => {
+  propertyTest.prop([grownKeymapArbitrary()], { numRuns: 200 })('a valid keymap has none', (keymap) => {
     expect(brokenReferences(keymap)).toEqual([]);
   });
 });

@@ -50,9 +50,10 @@ function described(
       const layer = layerWords(keymap, at.place.layer);
       const isPlace = at.where === 'place';
       const words = isPlace ? `a binding on ${layer}` : `${keyName(keymap.board, at.place.key)} on ${layer}`;
-      const edit: Edit = isPlace
-        ? { edit: 'unbind', place: at.place }
-        : { edit: 'unbind', place: at.place, side: at.side };
+      const edit: Edit =
+        isPlace || at.side === 'onShift'
+          ? { edit: 'unbind', place: at.place }
+          : { edit: 'unbind', place: at.place, side: at.side };
       const about = { keys: isPlace ? [] : [at.place.key], layers: [at.place.layer] };
       return { words, about, mend: { title: `Take it off ${layer}`, edits: [edit] } };
     }
@@ -72,6 +73,7 @@ function described(
     case 'note-chord':
       return inNote(keymap, at, missing);
     case 'chord-action':
+    case 'chord-hold':
     case 'chord-key':
     case 'chord-layer':
       return inChord(keymap, at.where, at.chord, missing);
@@ -93,7 +95,7 @@ function inNote(keymap: Keymap, { where, note }: NoteReference, missing: string)
 /** Leaves out what is missing as long as a chord is left; otherwise the chord goes. */
 function inChord(
   keymap: Keymap,
-  where: 'chord-action' | 'chord-key' | 'chord-layer',
+  where: 'chord-action' | 'chord-hold' | 'chord-key' | 'chord-layer',
   chordId: ChordId,
   missing: string,
 ): { words: string; about: About; mend: Mend } {
@@ -103,6 +105,10 @@ function inChord(
   const about = { chords: [chordId] };
   const keys = (chord?.keys ?? []).filter((each) => each !== missing);
   const layers = (chord?.layers ?? []).filter((each) => each !== missing);
+  if (where === 'chord-hold') {
+    const edit: Edit = { edit: 'change-chord', chord: chordId, to: { hold: null } };
+    return { words, about, mend: { title: `Take the hold off ${name}`, edits: [edit] } };
+  }
   if (where === 'chord-key' && keys.length >= 2) {
     const edit: Edit = { edit: 'change-chord', chord: chordId, to: { keys } };
     return { words, about, mend: { title: `Leave it out of ${name}`, edits: [edit] } };

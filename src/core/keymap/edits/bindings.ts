@@ -42,6 +42,26 @@ export function bind(keymap: Keymap, { place, side, action }: EditNamed<'bind'>)
   return made(next, side === 'hold' ? `${title}, hold` : title, replaced(keymap, place, what));
 }
 
+/** Sets what comes in place of a tap while Shift is on, or takes it away. */
+export function setOnShift(keymap: Keymap, { place, action }: EditNamed<'set-on-shift'>): Edited {
+  const before = bindingAt(keymap, place);
+  if (!before) return missingAs(keymap, place);
+  const where = placeWords(keymap, place);
+  if (action === null) {
+    const { onShift: gone, ...left } = before;
+    if (!gone) return refused(`${where} has nothing of its own under Shift.`);
+    return made(
+      withBinding(keymap, place, left),
+      `Take ${actionWords(keymap, gone)} off ${where} under Shift`,
+    );
+  }
+  if (!before.tap) return refused(`${where} has no tap, in whose place it would come.`);
+  const what = before.onShift && `${actionWords(keymap, before.onShift)} under Shift`;
+  const next = withBinding(keymap, place, { ...before, onShift: action });
+  const title = `Bind ${actionWords(keymap, action)} on ${layerWords(keymap, place.layer)} under Shift`;
+  return made(next, title, replaced(keymap, place, what));
+}
+
 /** Takes a binding away, or one side of it; a binding that is left with neither side goes. */
 export function unbind(keymap: Keymap, { place, side }: EditNamed<'unbind'>): Edited {
   const before = bindingAt(keymap, place);
@@ -53,13 +73,17 @@ export function unbind(keymap: Keymap, { place, side }: EditNamed<'unbind'>): Ed
   if (!action) return refused(`${placeWords(keymap, place)} has no ${side}.`);
   const left = without(before, side);
   const title = `Take ${actionWords(keymap, action)} off ${placeWords(keymap, place)}`;
-  return made(withBinding(keymap, place, left), title);
+  const { onShift } = before;
+  const along =
+    left && onShift && !left.onShift ? [`Took away ${actionWords(keymap, onShift)} under Shift.`] : [];
+  return made(withBinding(keymap, place, left), title, along);
 }
 
 function without(binding: Binding, side: Side): Binding | undefined {
   if (!binding.tap || !binding.hold) return undefined;
   const left = { ...binding };
   delete left[side];
+  if (side === 'tap') delete left.onShift;
   return left;
 }
 

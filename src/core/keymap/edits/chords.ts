@@ -1,6 +1,6 @@
-import { castDraft, produce } from 'immer';
+import { castDraft, type Draft, produce } from 'immer';
 import { actionWords } from '../action-words.ts';
-import type { ChordChange } from '../edit.ts';
+import type { ChordChange, OptionalOfChord } from '../edit.ts';
 import { chordById, hasKey } from '../lookup.ts';
 import type { Chord, Keymap } from '../types.ts';
 import { unpinned } from './diary-pins.ts';
@@ -50,18 +50,30 @@ export function changeChord(keymap: Keymap, edit: EditNamed<'change-chord'>): Ed
   return made(next, `Change chord ${chordWords(keymap, after)}`);
 }
 
+function setField<Field extends OptionalOfChord>(
+  target: Draft<Chord>,
+  field: Field,
+  value: Draft<Chord>[Field] | null | undefined,
+): void {
+  if (value === null) delete target[field];
+  else if (value !== undefined) target[field] = value;
+}
+
 function changed(before: Chord, to: ChordChange): Chord {
   return produce(before, (chord) => {
-    const { name, layers, quietBeforeMs } = to;
     chord.keys = [...(to.keys ?? before.keys)];
     chord.windowMs = to.windowMs ?? before.windowMs;
     chord.action = castDraft(to.action ?? before.action);
-    if (name === null) delete chord.name;
-    else if (name !== undefined) chord.name = name;
-    if (layers === null) delete chord.layers;
-    else if (layers !== undefined) chord.layers = [...layers];
-    if (quietBeforeMs === null) delete chord.quietBeforeMs;
-    else if (quietBeforeMs !== undefined) chord.quietBeforeMs = quietBeforeMs;
+    setField(chord, 'name', to.name);
+    setField(chord, 'layers', castDraft(to.layers));
+    setField(chord, 'quietBeforeMs', to.quietBeforeMs);
+    setField(chord, 'release', to.release);
+    setField(chord, 'onShift', castDraft(to.onShift));
+    setField(chord, 'hold', castDraft(to.hold));
+    setField(chord, 'holdAfterMs', to.holdAfterMs);
+    setField(chord, 'holdBy', to.holdBy);
+    setField(chord, 'againWithinMs', to.againWithinMs);
+    setField(chord, 'tapIfAlone', to.tapIfAlone);
   });
 }
 

@@ -84,6 +84,7 @@ function dropLayerActions(draft: Draft<Keymap>, keymap: Keymap, gone: LayerId): 
         delete binding[side];
         dropped.push(`${placeWords(keymap, { layer: layer.id, key })} (${side})`);
       }
+      if (!binding.tap) delete binding.onShift;
       if (!binding.tap && !binding.hold) delete layer.places[key];
     }
   }
@@ -99,6 +100,10 @@ function dropFromChords(draft: Draft<Keymap>, keymap: Keymap, gone: LayerId): st
     if (leadsTo(chord.action, gone)) {
       sentences.push(`Deleted the chord ${words}, which led to ${name}.`);
       return false;
+    }
+    if (leadsTo(chord.hold, gone)) {
+      sentences.push(`Took away the hold of the chord ${words}, which led to ${name}.`);
+      delete chord.hold;
     }
     if (!chord.layers?.includes(gone)) return true;
     chord.layers = chord.layers.filter((id) => id !== gone);

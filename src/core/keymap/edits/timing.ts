@@ -20,6 +20,7 @@ function change(target: Draft<Timing>, to: TimingChange): void {
   setField(target, 'quietBeforeMs', to.quietBeforeMs);
   setField(target, 'againWithinMs', to.againWithinMs);
   setField(target, 'sameHandTaps', to.sameHandTaps);
+  setField(target, 'tapIfAlone', to.tapIfAlone);
 }
 
 /** Sets or takes away timing fields of one binding. */

@@ -104,6 +104,8 @@ function KindFields(props: KindProps): ReactNode {
         />
       );
     case 'nothing':
+    case 'repeat':
+    case 'word-shift':
       return null;
   }
 }

@@ -11,6 +11,8 @@ export const ACTION_KINDS: readonly { readonly value: ActionKind; readonly label
   { value: 'text', label: 'a text' },
   { value: 'layer', label: 'a layer' },
   { value: 'modifier', label: 'a modifier that stays on' },
+  { value: 'word-shift', label: 'Shift for one word' },
+  { value: 'repeat', label: 'the last output again' },
   { value: 'nothing', label: 'nothing, on purpose' },
   { value: 'board', label: 'a function of the board' },
 ];
@@ -20,7 +22,7 @@ export const ACTION_KINDS: readonly { readonly value: ActionKind; readonly label
  * key, what text. A layer is the lowest above the base.
  */
 export function startOf(kind: ActionKind, keymap: Keymap, side: 'tap' | 'hold'): Action | null {
-  if (kind === 'nothing') return { do: 'nothing' };
+  if (kind === 'nothing' || kind === 'repeat' || kind === 'word-shift') return { do: kind };
   if (kind === 'modifier') return { do: 'modifier', code: 'ShiftLeft', mode: 'latch' };
   const layer = keymap.layers[1]?.id;
   if (kind !== 'layer' || layer === undefined) return null;

@@ -35,14 +35,10 @@ export function NewChordCard({ draft }: { readonly draft: Omit<Chord, 'id'> }) {
     <>
       <ChordFields
         chord={draft}
-        onChange={({ name, layers, quietBeforeMs, ...to }) => {
-          const { name: _name, layers: _layers, quietBeforeMs: _quiet, ...rest } = draft;
-          const optional = {
-            name: name === undefined ? draft.name : name,
-            layers: layers === undefined ? draft.layers : layers,
-            quietBeforeMs: quietBeforeMs === undefined ? draft.quietBeforeMs : quietBeforeMs,
-          };
-          openCardOf({ card: 'new-chord', draft: { ...rest, ...to, ...present(optional) } });
+        onChange={(to) => {
+          const { keys = draft.keys, windowMs = draft.windowMs, action = draft.action } = to;
+          const optional = present({ ...draft, ...to });
+          openCardOf({ card: 'new-chord', draft: { ...optional, keys, windowMs, action } });
         }}
       />
       <div className={styles.buttons}>
