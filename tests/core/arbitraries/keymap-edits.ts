@@ -43,7 +43,7 @@ function partsOf(keymap: Keymap) {
     layers: [...layers, ...layers, 'nowhere', 'added'],
     chars: [...CHARS, 'e\u0301', 'ab'],
   });
-  const onShift = fc.constantFrom<ShiftedAction>(
+  const onShift: fc.Arbitrary<ShiftedAction> = fc.constantFrom<ShiftedAction[]>(
     { do: 'nothing' },
     { do: 'char', char: ';' },
     { do: 'key', code: 'Delete' },
@@ -62,7 +62,11 @@ function bindingEdits({ place, action, onShift, binding, layer, key }: Parts): f
   const taps = fc.dictionary(key, action, { maxKeys: 4 });
   return [
     fc.record({ edit: fc.constant('bind' as const), place, side, action }),
-    fc.record({ edit: fc.constant('set-on-shift' as const), place, action: fc.option(onShift) }),
+    fc.record({
+      edit: fc.constant('set-on-shift' as const),
+      place,
+      action: fc.option<ShiftedAction, null>(onShift, { nil: null }),
+    }),
     fc.record({ edit: fc.constant('unbind' as const), place, side }, { requiredKeys: ['edit', 'place'] }),
     fc.record({ edit: fc.constant('set-binding' as const), place, binding }),
     fc.record({ edit: fc.constant('move-binding' as const), from: place, to: place }),
