@@ -125,16 +125,20 @@ export class Recorder implements Run {
     return keys.flatMap((key) => this.latest.get(key) ?? []).sort((one, other) => one - other);
   }
 
-  /** A key may have been pressed again by the time that its press is decided: then it is an earlier one. */
+  /**
+   * A key may have been pressed again by the time that its press is decided, even at the same time: presses of a key are
+   * decided in their order.
+   */
   private pressSince(key: KeyId, since: number | undefined): readonly number[] {
     const last = this.latest.get(key);
     if (last === undefined || since === undefined) return last === undefined ? [] : [last];
+    let found = last;
     for (let at = last; at >= 0; at--) {
       const press = this.presses[at];
       if (press === undefined || press.down < since) break;
-      if (press.key === key && press.down === since) return [at];
+      if (press.key === key && press.down === since && press.decidedAt === null) found = at;
     }
-    return [last];
+    return [found];
   }
 
   private output(t: number, type: Output['type'], code: Code): void {

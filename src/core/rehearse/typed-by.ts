@@ -6,7 +6,7 @@ import { createRunCounter, type Follower, type RunCounts } from '../needs/counts
 import { Hands } from '../typist/hands.ts';
 import { ANY_LETTERS } from '../typist/pair-class.ts';
 import { personAt } from '../typist/person.ts';
-import { pressRunsOf } from '../typist/press-runs.ts';
+import { type PressRuns, pressRunsOf } from '../typist/press-runs.ts';
 import { sampleTypist } from '../typist/sample-typist.ts';
 import { type Situation, situationOf } from '../typist/situation.ts';
 import { fromZero } from './stream.ts';
@@ -41,7 +41,7 @@ export function typedBy(
   language: RunCounts | null,
 ): WrittenText {
   const chars = [...text.normalize('NFC').replace(/\r\n?/g, '\n')];
-  const runs = pressRunsOf(keymap, host, together(countsOf(chars), language));
+  const runs = runsOf(keymap, host, chars, language);
   const situation = situationOf(runs, personAt(wpm, spread));
   const typable = (char: string) => (runs.pressesOf.get(char) ?? null) !== null;
   const events = pressed(situation, chars, randomLcg(scattered(seed)));
@@ -50,6 +50,25 @@ export function typedBy(
     missing: [...new Set(chars)].filter((char) => !typable(char)),
     meant: chars.filter(typable).join(''),
   };
+}
+
+interface Latest {
+  readonly host: HostLayout;
+  readonly text: string;
+  readonly language: RunCounts | null;
+  readonly runs: PressRuns;
+}
+
+const latest = new WeakMap<Keymap, Latest>();
+
+/** The same text is mostly typed again, by another typist; what does not depend on the typist is remembered. */
+function runsOf(keymap: Keymap, host: HostLayout, chars: readonly string[], language: RunCounts | null) {
+  const text = chars.join('');
+  const known = latest.get(keymap);
+  if (known?.host === host && known.text === text && known.language === language) return known.runs;
+  const runs = pressRunsOf(keymap, host, together(countsOf(chars), language));
+  latest.set(keymap, { host, text, language, runs });
+  return runs;
 }
 
 /** Neighbouring seeds must not give neighbouring sequences; in [0, 1). */
