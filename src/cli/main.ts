@@ -1,5 +1,6 @@
 import { accidentsCommand } from './commands/accidents.ts';
 import { checkCommand } from './commands/check.ts';
+import { diffCommand } from './commands/diff.ts';
 import { playCommand } from './commands/play.ts';
 import { routeCommand } from './commands/route.ts';
 import { suggestCommand } from './commands/suggest.ts';
@@ -14,6 +15,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> =
   worksheet: worksheetCommand,
   accidents: accidentsCommand,
   suggest: suggestCommand,
+  diff: diffCommand,
 };
 
 function run([verb, ...rest]: readonly string[]): Outcome {

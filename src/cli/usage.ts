@@ -14,8 +14,10 @@ export const USAGE = `usage: npm run -s handful -- COMMAND …
       how often ordinary typing sets chords and holds off, how often they fail when meant, how long letters wait
   suggest FILE --action ACTION [--keys 2-4] [--text NAME_OR_FILE] [--wpm N] [--window MS] [--json] [--host LAYOUT]
       chords for an action such as '{"do":"key","code":"Tab"}' on the base layer, the best first
+  diff A B [--text NAME_OR_FILE] [--wpm N] [--json]
+      what differs by key and layer, and what that does to needs, accidents and hands; code 1 where B types less than A
 
-  FILE is a neutral keymap. A need list is a built-in name (ascii, editing, function-keys, media, modifiers, shortcuts,
+  FILE, A and B are neutral keymaps. A need list is a built-in name (ascii, editing, function-keys, media, modifiers, shortcuts,
   shortcuts-macos, posix, names of programming languages, cldr:xx for the language xx), or a file with one need a line
   or JSON { "name", "needs" }.
   A text is english, german, french, spanish, portuguese, polish, code, or a file of running text.

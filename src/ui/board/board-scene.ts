@@ -1,9 +1,9 @@
+import { samePlain } from '../../core/base/same-plain.ts';
 import { boardExtent } from '../../core/board/caps.ts';
 import type { KeyId } from '../../core/keymap/types.ts';
 import { type ChordScene, chordScenes } from './chord-scene.ts';
 import { keyLabel } from './key-label.ts';
 import { type KeyScene, type KeySceneSource, keyScene } from './key-scene.ts';
-import { samePlain } from './same-plain.ts';
 
 /** A rectangle of the board that a drawing shows, mm. */
 export interface Frame {

@@ -1,10 +1,10 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
+import { samePlain } from '../../../src/core/base/same-plain.ts';
 import { dropId, targetOf } from '../../../src/ui/board/drop-id.ts';
 import { keyLights } from '../../../src/ui/board/key-lights.ts';
 import { newChordDraft, whyNoChord } from '../../../src/ui/board/new-chord.ts';
 import { roundedPath } from '../../../src/ui/board/rounded-path.ts';
-import { samePlain } from '../../../src/ui/board/same-plain.ts';
 import { tabStopOf } from '../../../src/ui/board/tab-stop.ts';
 import { board36, design } from './sample.ts';
 
