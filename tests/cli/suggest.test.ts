@@ -45,6 +45,7 @@ test('suggest for people names keys and reasons', () => {
   expect(output).toMatch(/left|right/);
   expect(output).toMatch(/neighbouring fingers|with thumb/);
   expect(output).toContain('66675 sets of keys looked at');
+  expect(output).toContain('no medical advice');
 });
 
 test.each([

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { CAUTION } from '../../core/base/care.ts';
 import { fail, ok, type Result } from '../../core/base/result.ts';
 import { keyName } from '../../core/board/key-name.ts';
 import { applyEdit } from '../../core/keymap/apply-edit.ts';
@@ -128,9 +129,8 @@ function suggestionsText(keymap: Keymap, { suggestions, considered }: ChordSugge
     suggestion.missesPer1000Uses.toFixed(0),
     reasonsOf(keymap, suggestion).join(', '),
   ]);
-  return [shown(keymap.name), plainTable([heading, ...rows]), `${considered} sets of keys looked at.`].join(
-    '\n\n',
-  );
+  const looked = `${considered} sets of keys looked at.`;
+  return [shown(keymap.name), plainTable([heading, ...rows]), looked, CAUTION].join('\n\n');
 }
 
 function reasonsOf(keymap: Keymap, { comfort, conflicts, like }: ChordSuggestion): readonly string[] {

@@ -1,10 +1,10 @@
+import { CAUTION } from '../base/care.ts';
 import { COST_CLASSES } from './cost-class.ts';
 import type { ListCoverage } from './coverage.ts';
 import type { TextLoad } from './text-load.ts';
 
 /** The usual caution, wherever effort is rated. */
-export const LOAD_CAUTION =
-  'These figures count presses; they do not say what is healthy. Pain, tingling or numbness is a reason to stop and to ask a doctor or physiotherapist.';
+export const LOAD_CAUTION = `These figures count presses; they do not say what is healthy. ${CAUTION}`;
 
 const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
 const quoted = (text: string) =>

@@ -5,7 +5,7 @@ import type { Chord, KeyId, Keymap } from '../keymap/types.ts';
 import { highestOn } from './deed.ts';
 import type { Fault } from './fault.ts';
 import type { Stretch } from './live-typing.ts';
-import type { Way } from './way.ts';
+import type { Way } from './ways.ts';
 
 /** Faults, and the keys whose presses they explain. */
 export interface Explained {
@@ -42,10 +42,9 @@ function lastDowns(chord: Chord, presses: readonly KeyEvent[]): readonly KeyEven
 
 const apartOf = (downs: readonly KeyEvent[]) => (downs.at(-1)?.t ?? 0) - (downs[0]?.t ?? 0);
 
-/** One key of a chord alone may be any slip: from two on it is the chord that was meant. */
 function missedChord(keymap: Keymap, chord: Chord, way: Way, stretch: Stretch): Explained | null {
   const downs = lastDowns(chord, stretch.presses);
-  if (downs.length < 2) return null;
+  if (downs.length === 0) return null;
   if (downs.length < chord.keys.length) {
     const missing = chord.keys.filter((key) => downs.every((event) => event.key !== key));
     return { faults: [{ fault: 'chord-incomplete', chord: chord.id, missing }], keys: chord.keys };

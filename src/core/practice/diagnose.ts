@@ -4,10 +4,10 @@ import { chordFaults } from './chord-faults.ts';
 import { compareDeeds } from './compare-deeds.ts';
 import type { Deed } from './deed.ts';
 import { type Diagnosis, distinctFaults, type Fault } from './fault.ts';
-import { judged } from './given.ts';
+import { judged, wrongPlaces } from './given.ts';
 import type { Stretch } from './live-typing.ts';
 import { settleFaults } from './settle-faults.ts';
-import type { Way } from './way.ts';
+import type { Way } from './ways.ts';
 
 /** One attempt at a need, seen through the engine. */
 export interface PressedAttempt {
@@ -42,11 +42,15 @@ export function diagnosePresses(attempt: PressedAttempt): Diagnosis {
 
 /** The deeds that typed something wrong, or nothing at all; early where they typed what comes next. */
 function wrongDeeds({ need, next, stretch }: PressedAttempt) {
-  const typed = stretch.given.flatMap(({ given, deed }) =>
-    deed !== null && judged(need, given) === 'wrong'
-      ? [{ deed, early: next !== undefined && judged(next, given) === 'right' }]
-      : [],
+  const places = wrongPlaces(
+    need,
+    stretch.given.map(({ given }) => given),
   );
+  const typed = places.flatMap((place) => {
+    const { given, deed } = stretch.given[place] ?? { deed: null };
+    if (given === undefined || deed === null) return [];
+    return [{ deed, early: next !== undefined && judged(next, given) === 'right' }];
+  });
   const unbound = stretch.deeds.filter(({ bound }) => !bound).map((deed) => ({ deed, early: false }));
   return [...typed, ...unbound];
 }

@@ -69,3 +69,16 @@ export function judged(need: Need, given: Given): 'right' | 'wrong' | 'on-the-wa
     wanted.length === given.modifiers.length && wanted.every((name) => given.modifiers.includes(name));
   return same && given.code === need.code ? 'right' : 'wrong';
 }
+
+/**
+ * The places, in what was given, of what was wrong. A Backspace after something wrong is a habit and no mistake: nothing has
+ * to be taken back here.
+ */
+export function wrongPlaces(need: Need, given: readonly Given[]): readonly number[] {
+  const places: number[] = [];
+  for (const [at, each] of given.entries()) {
+    const isTakingBack = places.length > 0 && each.code === 'Backspace';
+    if (!isTakingBack && judged(need, each) === 'wrong') places.push(at);
+  }
+  return places;
+}

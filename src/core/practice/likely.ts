@@ -8,8 +8,8 @@ import type { Action, KeyId, Keymap } from '../keymap/types.ts';
 import { compareDeeds } from './compare-deeds.ts';
 import type { Deed } from './deed.ts';
 import { type Diagnosis, distinctFaults, type Fault } from './fault.ts';
-import { type Given, judged } from './given.ts';
-import type { Way } from './way.ts';
+import { type Given, judged, wrongPlaces } from './given.ts';
+import type { Way } from './ways.ts';
 
 /** One attempt of which only the results arrived, as from a real board. */
 export interface ResultAttempt {
@@ -29,7 +29,7 @@ export interface ResultAttempt {
  */
 export function diagnoseResults(attempt: ResultAttempt): Diagnosis {
   const { need, next, given } = attempt;
-  const wrong = given.filter((each) => judged(need, each) === 'wrong');
+  const wrong = wrongPlaces(need, given).flatMap((place) => given[place] ?? []);
   const sources = wrong.map((each) => sourcesOf(attempt.keymap, attempt.host, each));
   const chords = likelyChords(attempt, sources);
   const taps = likelyTaps(attempt, sources);

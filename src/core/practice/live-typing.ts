@@ -8,17 +8,24 @@ import type { Keymap } from '../keymap/types.ts';
 import type { Deed } from './deed.ts';
 import { createGivenReader, type Given } from './given.ts';
 
+/** A deed with the timing rule that settled it, when, ms, and whether anything was bound there. */
+export interface TimedDeed extends Deed {
+  readonly rule: string;
+  readonly t: number;
+  readonly bound: boolean;
+}
+
 /** Something given, when, and the deed that gave it. t in ms. */
 export interface GivenBy {
   readonly given: Given;
   readonly t: number;
-  readonly deed: Deed | null;
+  readonly deed: TimedDeed | null;
 }
 
 /** All that happened in a stretch of typing: presses as they came, what the engine decided, what the computer was given. */
 export interface Stretch {
   readonly presses: readonly KeyEvent[];
-  readonly deeds: readonly (Deed & { readonly rule: string; readonly t: number; readonly bound: boolean })[];
+  readonly deeds: readonly TimedDeed[];
   readonly given: readonly GivenBy[];
 }
 
@@ -28,14 +35,14 @@ export class LiveTyping {
   readonly #engine: Engine;
   readonly #reader;
   #presses: KeyEvent[] = [];
-  #deeds: Stretch['deeds'][number][] = [];
+  #deeds: TimedDeed[] = [];
   #given: GivenBy[] = [];
   #now = -Infinity;
 
-  constructor(keymap: Keymap, host: HostLayout) {
+  constructor(keymap: Keymap, host: HostLayout, compiled = compileKeymap(keymap, host)) {
     this.#keymap = keymap;
     this.#reader = createGivenReader(host);
-    this.#engine = createEngine(compileKeymap(keymap, host), {
+    this.#engine = createEngine(compiled, {
       output: (t, type, code) => this.#received(t, type, code),
       trace: (entry) => this.#note(entry),
     });
@@ -70,16 +77,20 @@ export class LiveTyping {
     return { presses: this.#presses, deeds: this.#deeds, given: this.#given };
   }
 
-  /** Begins a new stretch: with the presses of keys that are still down, so that a held layer key stays in sight. */
-  begin(): void {
+  /**
+   * Begins a new stretch after something given. It takes over what came later, and the presses of keys that are still
+   * down, so that a held layer key stays in sight.
+   */
+  begin(after: GivenBy): void {
     const down = new Map<string, KeyEvent>();
     for (const event of this.#presses) {
       if (event.type === 'down') down.set(event.key, event);
       else down.delete(event.key);
     }
-    this.#presses = [...down.values()];
-    this.#deeds = [];
-    this.#given = [];
+    const isDown = new Set(down.values());
+    this.#presses = this.#presses.filter((event) => isDown.has(event) || event.t > after.t);
+    this.#deeds = after.deed === null ? [] : this.#deeds.slice(this.#deeds.lastIndexOf(after.deed) + 1);
+    this.#given = this.#given.slice(this.#given.indexOf(after) + 1);
   }
 
   #received(t: number, type: 'press' | 'release', code: Given['code']): void {

@@ -4,10 +4,8 @@ import { timingOf } from '../keymap/timing.ts';
 import type { KeyId, Keymap } from '../keymap/types.ts';
 import type { Explained } from './chord-faults.ts';
 import type { Fault } from './fault.ts';
-import type { Stretch } from './live-typing.ts';
-import type { Way } from './way.ts';
-
-type Deed = Stretch['deeds'][number];
+import type { Stretch, TimedDeed } from './live-typing.ts';
+import type { Way } from './ways.ts';
 
 /** Keys with a tap and a hold that came as the other of the two than the way to the need wants. */
 export function settleFaults(keymap: Keymap, way: Way, stretch: Stretch): Explained {
@@ -34,12 +32,12 @@ function cameRightAsWell(stretch: Stretch, key: KeyId, wanted: ReadonlySet<strin
   return stretch.deeds.some((deed) => deed.keys.includes(key) && wanted.has(deed.side));
 }
 
-function isOfBoth(keymap: Keymap, deed: Deed, key: KeyId): boolean {
+function isOfBoth(keymap: Keymap, deed: TimedDeed, key: KeyId): boolean {
   const binding = bindingThrough(keymap, new Set(deed.layers), key)?.binding;
   return binding?.tap !== undefined && binding.hold !== undefined;
 }
 
-function faultOf(keymap: Keymap, deed: Deed, key: KeyId, presses: readonly KeyEvent[]): Fault {
+function faultOf(keymap: Keymap, deed: TimedDeed, key: KeyId, presses: readonly KeyEvent[]): Fault {
   const binding = bindingThrough(keymap, new Set(deed.layers), key)?.binding;
   const { holdAfterMs } = timingOf(keymap, binding);
   const fault = deed.side === 'tap' ? 'tap-for-hold' : 'hold-for-tap';

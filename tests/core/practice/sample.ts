@@ -6,7 +6,7 @@ import { usHost } from '../../../src/core/host/us.ts';
 import { type Need, parseNeed } from '../../../src/core/keymap/need.ts';
 import type { Chord, Keymap } from '../../../src/core/keymap/types.ts';
 import { LiveTyping, type Stretch } from '../../../src/core/practice/live-typing.ts';
-import { type Way, wayOf } from '../../../src/core/practice/way.ts';
+import { type Way, Ways } from '../../../src/core/practice/ways.ts';
 import { findRoutes } from '../../../src/core/routes/find-routes.ts';
 
 const board = readyBoard('split-36', 'Thirty-six keys');
@@ -72,9 +72,14 @@ export function need(text: string): Need {
 
 /** How a need is meant to be typed on a design. */
 export function way(text: string, keymap = sample): Way {
-  const route = findRoutes(keymap, usHost, [need(text)])[0]?.route;
-  if (route === undefined || route === null) throw new Error(`no route for ${text}`);
-  return wayOf(keymap, usHost, route);
+  const found = waysOf([text], keymap).of(text);
+  if (found === null) throw new Error(`no route for ${text}`);
+  return found;
+}
+
+/** The ways to some needs on a design. */
+export function waysOf(texts: readonly string[], keymap = sample): Ways {
+  return new Ways(keymap, usHost, findRoutes(keymap, usHost, texts.map(need)));
 }
 
 /** Reads "L42↓0 R22↓31.5": a key, down or up, ms. */

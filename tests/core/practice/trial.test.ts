@@ -1,0 +1,94 @@
+import { expect, test } from 'vitest';
+import { usHost } from '../../../src/core/host/us.ts';
+import { type Asked, BoardTrial, EngineTrial, type Trial } from '../../../src/core/practice/trial.ts';
+import { eventsIn, need, sample, waysOf } from './sample.ts';
+
+const NEEDS = ['(', ')', 's', 'k', '1', 'f', 'S'];
+const ways = waysOf(NEEDS);
+
+function asked(text: string, next?: string): Asked {
+  const way = ways.of(text);
+  if (way === null) throw new Error(`no way to ${text}`);
+  return { need: need(text), way, next: next === undefined ? undefined : need(next), oldKeys: [] };
+}
+
+/** Answers the needs one after the other, as presses come; "✓" for one given, the faults for a slip. */
+class Answers {
+  readonly told: string[] = [];
+  readonly #needs: readonly string[];
+  #at = 0;
+
+  constructor(needs: readonly string[]) {
+    this.#needs = needs;
+  }
+
+  take(trial: Trial): void {
+    for (;;) {
+      const need = this.#needs[this.#at];
+      if (need === undefined) return;
+      const event = trial.take(asked(need, this.#needs[this.#at + 1]));
+      if (event === null) return;
+      if (event.what === 'done') this.#at++;
+      const faults = event.what === 'slip' ? event.diagnosis.faults.map(({ fault }) => fault).join(', ') : '';
+      this.told.push(event.what === 'done' ? `${need} ✓ ${event.t}` : `${need} ✗ ${faults}`);
+    }
+  }
+}
+
+function typed(stream: string, ...needs: string[]) {
+  const trial = new EngineTrial(sample, ways);
+  const answers = new Answers(needs);
+  for (const event of eventsIn(stream)) {
+    trial.advanceTo(event.t);
+    answers.take(trial);
+    trial.press(event);
+    answers.take(trial);
+  }
+  trial.advanceTo(1e6);
+  answers.take(trial);
+  return answers.told;
+}
+
+test('a layer key held over two needs serves both', () => {
+  expect(typed('RT2↓0 L24↓250 L24↑300 L23↓400 L23↑450 RT2↑500', '(', ')')).toEqual(['( ✓ 250', ') ✓ 400']);
+});
+
+test('a wrong press is told once, and the need stays asked for', () => {
+  expect(typed('L23↓0 L23↑80 R23↓300 R23↑350', 'k')).toEqual(['k ✗ mirrored-hand', 'k ✓ 300']);
+});
+
+test('a Backspace after a wrong press is let off, one before it is not', () => {
+  expect(typed('L23↓0 L23↑80 RT1↓200 RT1↑250 R23↓300 R23↑350', 'k')).toEqual([
+    'k ✗ mirrored-hand',
+    'k ✓ 300',
+  ]);
+  expect(typed('RT1↓0 RT1↑50 R23↓300 R23↑350', 'k')).toEqual(['k ✗ other-key', 'k ✓ 300']);
+});
+
+test('a tap held too long gives nothing and is told all the same', () => {
+  expect(typed('L22↓0 L22↑400 L22↓600 L22↑650', 'f')).toEqual(['f ✗ hold-for-tap', 'f ✓ 650']);
+});
+
+test('a slow chord is incomplete at first, then missed, then there', () => {
+  expect(typed('L32↓0 L33↓71 L32↑120 L33↑140 L32↓400 L33↓420 L32↑500 L33↑510', '1')).toEqual([
+    '1 ✗ chord-incomplete',
+    '1 ✗ chord-missed',
+    '1 ✓ 420',
+  ]);
+});
+
+test('from a real board the computer says what was typed', () => {
+  const trial = new BoardTrial(sample, usHost);
+  const answers = new Answers(['k', '(']);
+  const send = (code: string, key: string, timeMs: number) => {
+    trial.receive({ kind: 'down', code, key, timeMs });
+    trial.receive({ kind: 'up', code, key, timeMs: timeMs + 20 });
+    answers.take(trial);
+  };
+  send('KeyD', 'd', 0);
+  send('KeyK', 'k', 300);
+  trial.receive({ kind: 'down', code: 'ShiftLeft', key: 'Shift', timeMs: 400 });
+  send('Digit9', '(', 450);
+  trial.receive({ kind: 'up', code: 'ShiftLeft', key: 'Shift', timeMs: 500 });
+  expect(answers.told).toEqual(['k ✗ mirrored-hand', 'k ✓ 300', '( ✓ 450']);
+});
