@@ -4,7 +4,7 @@ import { type CurvePoint, fitPowerLaw, LEAST_POINTS, type Predicted, predictedAt
 import type { Attempt, SessionLog } from './session-log.ts';
 
 /** A point of a group's curve, and when it was reached, ms since 1970. */
-export interface DatedPoint extends CurvePoint {
+export interface ReachedPoint extends CurvePoint {
   readonly at: number;
   /** Share of first tries that were wrong, among those that fell into it. */
   readonly errorShare: number;
@@ -14,8 +14,8 @@ export interface DatedPoint extends CurvePoint {
 export const PRESSES_PER_POINT = 10;
 
 /** The learning curve of a group of needs over all sessions, in order of time. A last point that is not full is left out. */
-export function curveOf(sessions: readonly SessionLog[], group: NeedGroup): readonly DatedPoint[] {
-  const points: DatedPoint[] = [];
+export function curveOf(sessions: readonly SessionLog[], group: NeedGroup): readonly ReachedPoint[] {
+  const points: ReachedPoint[] = [];
   let practised = 0;
   let block: Attempt[] = [];
   let timed: CurvePoint[] = [];
@@ -73,7 +73,7 @@ const STEP_DAYS = 2;
  * The coming weeks of a group, if practice goes on at the pace of the last two weeks: one prediction every two days. Under 50
  * points it says that it cannot know; without practice in those two weeks there is no pace to go by.
  */
-export function forecastOf(points: readonly DatedPoint[], now: number, weeks = 4): Forecast {
+export function forecastOf(points: readonly ReachedPoint[], now: number, weeks = 4): Forecast {
   if (points.length < LEAST_POINTS) {
     return { state: 'too-few', points: points.length, needed: LEAST_POINTS };
   }
@@ -90,7 +90,7 @@ export function forecastOf(points: readonly DatedPoint[], now: number, weeks = 4
 }
 
 /** Over the last two weeks, or since the first point where that is later; a day at least. */
-function paceOf(points: readonly DatedPoint[], now: number): number {
+function paceOf(points: readonly ReachedPoint[], now: number): number {
   const since = now - PACE_DAYS * DAY_MS;
   const before = points.findLast(({ at }) => at < since) ?? points[0];
   const last = points.at(-1);
