@@ -4,10 +4,9 @@ import { play } from '../../../src/core/engine/play.ts';
 import { producesExactly } from '../../../src/core/host/produces-exactly.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import { needText, parseNeed } from '../../../src/core/keymap/need.ts';
-import { chordsOf } from '../../../src/core/keymap/timing.ts';
-import type { Keymap } from '../../../src/core/keymap/types.ts';
 import { findRoutes } from '../../../src/core/routes/find-routes.ts';
 import { type KeymapChoice, keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
+import { isForHands } from './for-hands.ts';
 
 const NEEDS = [
   ...['a', 'e', 'Q', 'A', '1', '!', ' ', '~', '"', 'key:ArrowLeft', 'key:Enter', 'key:KeyA', 'key:ShiftLeft'],
@@ -29,16 +28,6 @@ const FAMILIES: readonly (readonly [string, KeymapChoice])[] = [
   ['keys, layers, modifiers', { kinds: ['key', 'layer', 'modifier', 'char'], maxLayers: 4, maxChords: 2 }],
   ['many chords', { kinds: ['key', 'layer', 'char'], maxKeys: 6, maxChords: 8, maxLayers: 3 }],
 ];
-
-/** No duration, or one that hands can tell apart: routes are not made to fit into less than ten milliseconds. */
-function isForHands(keymap: Keymap): boolean {
-  const fits = (ms: number | undefined) => ms === undefined || ms === 0 || ms >= 10;
-  const timings = [keymap.timing ?? {}, ...keymap.layers.flatMap((layer) => Object.values(layer.places))];
-  return (
-    timings.every((one) => fits(one.holdAfterMs) && fits(one.quietBeforeMs) && fits(one.againWithinMs)) &&
-    chordsOf(keymap).every((chord) => fits(chord.windowMs) && fits(chord.quietBeforeMs))
-  );
-}
 
 describe('every route, played by the engine, produces exactly its need', () => {
   test.each(FAMILIES)(
