@@ -165,8 +165,8 @@ function greatest(of: (at: number) => number, from: number, to: number): number 
   return (low + high) / 2;
 }
 
-/** The speed at which the sample's median typist has this scale: by halving, for the scale falls as speed grows. */
-function speedOf(alphaMs: number): number {
+/** The speed at which the sample's median typist has this scale, words per minute: by halving, for the scale falls as speed grows. */
+export function speedOf(alphaMs: number): number {
   let [low, high] = [SLOWEST_WPM, FASTEST_WPM];
   for (let round = 0; round < 40; round++) {
     const middle = (low + high) / 2;

@@ -1,3 +1,4 @@
+import { MeasureLine } from '../measure/measure-line.tsx';
 import styles from './accidents.module.css';
 import { TypistFields } from './typist-fields.tsx';
 
@@ -6,6 +7,7 @@ export function AccidentsPanel() {
   return (
     <div className={styles.panel}>
       <TypistFields />
+      <MeasureLine />
     </div>
   );
 }
