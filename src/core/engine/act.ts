@@ -1,11 +1,12 @@
+import type { Code } from '../keymap/codes.ts';
 import { CodeCounter } from './code-counter.ts';
-import type { Compiled, CompiledAction, Subject } from './compiled.ts';
+import { BACK, type Compiled, type CompiledAction, LIFT, type Subject, subjectCount } from './compiled.ts';
 import type { Explainer } from './explain.ts';
 import { Latches } from './latches.ts';
 import { HELD, LayerState, LOCKED } from './layer-state.ts';
 import type { Sink } from './types.ts';
 
-/** Stage 3: what actions do (rules A1 to A7, L1 to L5). */
+/** Stage 3: what actions do (rules A1 to A10, L1 to L5). */
 export class Act {
   readonly layers: LayerState;
   private readonly codes: CodeCounter;
@@ -15,9 +16,14 @@ export class Act {
   private readonly pressed: (CompiledAction | null)[];
   private readonly lockedCodes: Uint8Array;
   private readonly lockedLayers: Uint8Array;
+  private readonly level3: Code | null;
+  /** What typed last, as it was pressed (rule A9). */
+  private last: CompiledAction | null = null;
+  /** Rule A10. */
+  private wordIsOn = false;
 
   constructor(compiled: Compiled, sink: Sink, explain: Explainer | null) {
-    const subjects = compiled.keyIds.length + compiled.chords.length;
+    const subjects = subjectCount(compiled);
     this.layers = new LayerState(compiled.onWhile, explain);
     this.codes = new CodeCounter(compiled.codes, sink);
     this.latches = new Latches(subjects, this.layers, this.codes, explain);
@@ -25,12 +31,15 @@ export class Act {
     this.pressed = Array(subjects).fill(null);
     this.lockedCodes = new Uint8Array(compiled.codes.length);
     this.lockedLayers = new Uint8Array(compiled.layerIds.length);
+    this.level3 = compiled.level3;
   }
 
-  press(subject: Subject, action: CompiledAction, now: number): void {
+  press(subject: Subject, tap: CompiledAction, now: number): void {
+    const action = tap.shifted === null ? tap : this.underShift(subject, tap, tap.shifted, now);
     this.pressed[subject] = action;
     switch (action.kind) {
       case 'emit':
+      case 'lifted':
         this.emit(subject, action, now);
         break;
       case 'layer-held':
@@ -48,8 +57,35 @@ export class Act {
       case 'modifier-lock':
         this.lockCode(action.target, subject, now);
         break;
+      case 'repeat':
+        this.repeat(subject, now);
+        break;
+      case 'word-shift':
+        this.turnWord(!this.wordIsOn, subject, 'pressed again', now);
+        break;
       case 'silent':
     }
+  }
+
+  /** A8: step (1) of L2 comes first, so that a Shift that was latched for another key is none for this one. */
+  private underShift(
+    subject: Subject,
+    tap: CompiledAction,
+    shifted: CompiledAction,
+    now: number,
+  ): CompiledAction {
+    if (!this.latches.none) this.latches.beforeTyping(now);
+    if (!this.codes.shiftIsOn) return tap;
+    if (this.explain !== null) this.explain.shifted(subject, now);
+    return shifted;
+  }
+
+  /** A9: presses what typed last once more; it is released with this subject. */
+  private repeat(subject: Subject, now: number): void {
+    if (this.explain !== null) this.explain.repeat(subject, this.last !== null, now);
+    if (this.last === null) return;
+    this.pressed[subject] = this.last;
+    this.emit(subject, this.last, now);
   }
 
   /** S13: releases what the subject pressed; nothing where it pressed nothing. */
@@ -68,11 +104,47 @@ export class Act {
     if (this.explain !== null && action.without.length > 0) this.explain.noRoute(action, subject, now);
     const usesLatches = action.types && !this.latches.none;
     if (usesLatches) this.latches.beforeTyping(now);
-    for (const step of action.onPress) {
+    if (action.types && action.onPress.length > 0) this.last = action;
+    if (this.wordIsOn && action.types) this.emitInWord(subject, action, now);
+    else this.send(action, now);
+    if (usesLatches) this.latches.afterTyping(subject, now);
+  }
+
+  private send({ kind, onPress }: CompiledAction, now: number): void {
+    if (kind === 'lifted') {
+      this.sendLifted(onPress, now);
+      return;
+    }
+    for (const step of onPress) {
       if (step >= 0) this.codes.press(step, now);
       else this.codes.release(~step, now);
     }
-    if (usesLatches) this.latches.afterTyping(subject, now);
+  }
+
+  private sendLifted(steps: readonly number[], now: number): void {
+    for (const step of steps) {
+      if (step === LIFT) this.codes.lift(now);
+      else if (step === BACK) this.codes.comeBack(now);
+      else if (step >= 0) this.codes.pressLifted(step, now);
+      else this.codes.release(~step, now);
+    }
+  }
+
+  /** A10: goes on with the word, in capitals where there are some, or ends it. */
+  private emitInWord(subject: Subject, action: CompiledAction, now: number): void {
+    const form = this.codes.anyOther(this.level3) ? 'ends' : action.inWord;
+    if (form === 'ends') this.turnWord(false, subject, 'what came belongs to no word', now);
+    if (typeof form === 'string') {
+      this.send(action, now);
+      return;
+    }
+    this.pressed[subject] = form;
+    this.send(form, now);
+  }
+
+  private turnWord(on: boolean, subject: Subject, whyOff: string, now: number): void {
+    this.wordIsOn = on;
+    if (this.explain !== null) this.explain.word(on, subject, whyOff, now);
   }
 
   /** A5: a lock belongs to its layer; each press toggles it. */

@@ -1,11 +1,13 @@
 import type { HostLayout } from '../host/host-layout.ts';
+import { actionsOf } from '../keymap/actions-of.ts';
 import { CODES } from '../keymap/codes.ts';
-import { chordsOf, layersOfChord, timingOf } from '../keymap/timing.ts';
-import type { Action, Binding, BoardKey, Chord, Keymap, LayerId } from '../keymap/types.ts';
-import { compileAction } from './compile-action.ts';
+import { chordsOf, layersOfChord, timingOf, timingOfChord } from '../keymap/timing.ts';
+import type { Action, Binding, BoardKey, Chord, Keymap, LayerId, ShiftedAction } from '../keymap/types.ts';
+import { ActionCompiler } from './compile-action.ts';
 import type { Compiled, CompiledAction, CompiledBinding, CompiledChord } from './compiled.ts';
 
-type Lookup = (action: Action) => CompiledAction;
+/** Compiles an action and what comes in its place under Shift. */
+type Lookup = (action: Action, onShift?: ShiftedAction) => CompiledAction;
 
 const NO_CHORDS: readonly CompiledChord[] = [];
 
@@ -20,7 +22,7 @@ function handNumber(key: BoardKey): number {
 
 function compileBinding(keymap: Keymap, binding: Binding, lookup: Lookup): CompiledBinding {
   return {
-    tap: binding.tap === undefined ? null : lookup(binding.tap),
+    tap: binding.tap === undefined ? null : lookup(binding.tap, binding.onShift),
     hold: binding.hold === undefined ? null : lookup(binding.hold),
     ...timingOf(keymap, binding),
   };
@@ -49,14 +51,21 @@ function compileChord(
 ): CompiledChord {
   const has = new Uint8Array(keys.size);
   for (const id of chord.keys) has[keys.get(id) ?? keys.size] = 1;
+  const size = new Set(chord.keys).size;
+  const { action, onShift, hold } = chord;
   return {
     id: chord.id,
     index,
-    size: new Set(chord.keys).size,
+    size,
+    downAtRelease: chord.release === 'last-up' ? 0 : size - 1,
     windowMs: chord.windowMs,
     quietBeforeMs: chord.quietBeforeMs ?? 0,
     has,
-    binding: compileBinding(keymap, { tap: chord.action }, lookup),
+    binding: {
+      tap: lookup(action, onShift),
+      hold: hold === undefined ? null : lookup(hold),
+      ...timingOfChord(keymap, chord),
+    },
   };
 }
 
@@ -91,13 +100,19 @@ function onWhileOf(keymap: Keymap, layers: ReadonlyMap<LayerId, number>): Int32A
   );
 }
 
+/** Only then is it worth knowing what an action means to a word. */
+function holdsWordShift(keymap: Keymap): boolean {
+  return actionsOf(keymap).some(({ action }) => action.do === 'word-shift');
+}
+
 /** Turns a keymap into numbers for the engine; characters are typed by the host layout's first route. Costs about a pass over the document. */
 export function compileKeymap(keymap: Keymap, host: HostLayout): Compiled {
   const keyIds = keymap.board.keys.map((key) => key.id);
   const layerIds = keymap.layers.map((layer) => layer.id);
   const keys = numbersOf(keyIds);
   const layers = numbersOf(layerIds);
-  const lookup: Lookup = (action) => compileAction(action, layers, host);
+  const actions = new ActionCompiler(layers, host, holdsWordShift(keymap));
+  const lookup: Lookup = (action, onShift) => actions.compile(action, onShift);
   const chords = chordsOf(keymap).map((chord, index) => compileChord(keymap, chord, index, keys, lookup));
   return {
     keyIds,
@@ -109,5 +124,6 @@ export function compileKeymap(keymap: Keymap, host: HostLayout): Compiled {
     chordsAt: chordTable(keymap, keys, layers, chords),
     onWhile: onWhileOf(keymap, layers),
     codes: CODES,
+    level3: host.level3,
   };
 }

@@ -1,5 +1,12 @@
 import { isModifier } from '../keymap/codes.ts';
-import type { Compiled, CompiledAction, CompiledBinding, CompiledChord, Subject } from './compiled.ts';
+import {
+  type Compiled,
+  type CompiledAction,
+  type CompiledBinding,
+  type CompiledChord,
+  chordOf,
+  type Subject,
+} from './compiled.ts';
 import type { LayerCause } from './layer-state.ts';
 import type { TraceData, TraceEntry } from './types.ts';
 import {
@@ -106,6 +113,25 @@ export class Explainer {
     }
   }
 
+  alone(key: Subject, t: number): void {
+    const why = 'past its time with nothing pressed: a hold with the next press, a tap if it comes up first';
+    this.say({ t, what: 'alone', rule: 'S14', ...this.who(key), why });
+  }
+
+  shifted(subject: Subject, t: number): void {
+    this.say({ t, what: 'shifted', rule: 'A8', ...this.who(subject), why: 'Shift is on' });
+  }
+
+  repeat(subject: Subject, hasLast: boolean, t: number): void {
+    const why = hasLast ? 'what typed last, once more' : 'nothing has been typed yet';
+    this.say({ t, what: 'repeat', rule: 'A9', ...this.who(subject), why });
+  }
+
+  word(on: boolean, subject: Subject, whyOff: string, t: number): void {
+    const why = on ? 'on until something comes that belongs to no word' : whyOff;
+    this.say({ t, what: on ? 'word-on' : 'word-off', rule: 'A10', ...this.who(subject), why });
+  }
+
   /** before, on: the sets of layers; kept: those on by holds, latches and locks rather than by `onWhile`. */
   layers(before: number, on: number, kept: number, cause: LayerCause, t: number): void {
     for (const [index, layer] of this.compiled.layerIds.entries()) {
@@ -144,10 +170,9 @@ export class Explainer {
   }
 
   private who(subject: Subject): Pick<TraceEntry, 'key' | 'chord'> {
-    const { keyIds, chords } = this.compiled;
-    const key = keyIds[subject];
+    const key = this.compiled.keyIds[subject];
     if (key !== undefined) return { key };
-    const chord = chords[subject - keyIds.length];
+    const chord = chordOf(this.compiled, subject);
     return chord === undefined ? {} : { chord: chord.id };
   }
 

@@ -1,5 +1,5 @@
 import type { Compiled, CompiledChord, Subject } from './compiled.ts';
-import { highestLayer } from './compiled.ts';
+import { chordOf, highestLayer } from './compiled.ts';
 import type { Explainer } from './explain.ts';
 import type { LayerState } from './layer-state.ts';
 import type { Settle } from './settle.ts';
@@ -27,10 +27,12 @@ export class Gather {
   private possibleCount = 0;
   private whole: CompiledChord | null = null;
   private lastDown = -Infinity;
-  /** Per key, the chord whose firing it belongs to until its own up (rule G8). */
+  /** Per key, the firing it belongs to until its own up (rule G8). */
   private readonly firingOf: Int32Array;
-  /** Per chord, 1 once a key of its firing has come up (rule G5). */
-  private readonly cameUp: Uint8Array;
+  /** Per chord, how many keys of its firing are still down (rule G5). */
+  private readonly stillDown: Uint8Array;
+  /** Per chord, whose turn it is of its two numbers; see `Subject`. */
+  private readonly turn: Uint8Array;
 
   constructor(compiled: Compiled, layers: LayerState, settle: Settle, explain: Explainer | null) {
     this.compiled = compiled;
@@ -41,7 +43,8 @@ export class Gather {
     this.times = new Float64Array(2 * compiled.keyIds.length);
     this.waits = new Uint8Array(compiled.keyIds.length);
     this.firingOf = new Int32Array(compiled.keyIds.length).fill(FREE);
-    this.cameUp = new Uint8Array(compiled.chords.length);
+    this.stillDown = new Uint8Array(compiled.chords.length);
+    this.turn = new Uint8Array(compiled.chords.length);
   }
 
   /** G1, G2. now: the time at which what follows from it is emitted, ms. */
@@ -61,15 +64,17 @@ export class Gather {
   /** G4, G5. */
   up(key: number, t: number, now: number): void {
     if (this.waits[key] === 1) this.flush('G4', now, key);
-    const chord = this.firingOf[key] ?? FREE;
-    if (chord === FREE) {
+    const firing = this.firingOf[key] ?? FREE;
+    if (firing === FREE) {
       this.passUp(key, t, now);
       return;
     }
     this.firingOf[key] = FREE;
-    if (this.cameUp[chord] === 1) return;
-    this.cameUp[chord] = 1;
-    this.passUp(this.compiled.keyIds.length + chord, t, now);
+    const chord = chordOf(this.compiled, firing);
+    if (chord === undefined) return;
+    const left = (this.stillDown[chord.index] ?? 0) - 1;
+    this.stillDown[chord.index] = left;
+    if (left === chord.downAtRelease) this.passUp(firing, t, now);
   }
 
   /** G6. */
@@ -137,14 +142,14 @@ export class Gather {
   /** G7, G8: a firing, where a chord is whole, takes the place of the waiting downs. */
   private flush(rule: string, now: number, by?: number): void {
     const { whole, what, times } = this;
-    if (whole !== null) this.fire(whole, rule, now);
-    else if (this.explain !== null) this.explainFlush(this.explain, rule, now, by);
+    const firing = whole === null ? FREE : this.fire(whole, rule, now);
+    if (whole === null && this.explain !== null) this.explainFlush(this.explain, rule, now, by);
     for (let at = 0; at < this.count; at++) {
       const item = what[at] ?? 0;
       const isUp = (item & 1) === 1;
       if (!isUp) this.waits[item >> 1] = 0;
-      if (isUp || whole === null) this.settle.pass(item >> 1, isUp, times[at] ?? 0);
-      else this.firingOf[item >> 1] = whole.index;
+      if (isUp || firing === FREE) this.settle.pass(item >> 1, isUp, times[at] ?? 0);
+      else this.firingOf[item >> 1] = firing;
     }
     this.count = 0;
     this.downs = 0;
@@ -153,11 +158,15 @@ export class Gather {
     this.settle.work(now);
   }
 
-  private fire(chord: CompiledChord, rule: string, now: number): void {
+  private fire(chord: CompiledChord, rule: string, now: number): Subject {
     if (this.explain !== null)
       this.explain.fired(chord, rule, this.t0, this.lastWaitingDown() - this.t0, now);
-    this.cameUp[chord.index] = 0;
-    this.settle.pass(this.compiled.keyIds.length + chord.index, false, this.t0);
+    this.stillDown[chord.index] = chord.size;
+    const turn = this.turn[chord.index] ?? 0;
+    if (chord.downAtRelease === 0) this.turn[chord.index] = 1 - turn;
+    const firing = this.compiled.keyIds.length + chord.index + turn * this.compiled.chords.length;
+    this.settle.pass(firing, false, this.t0);
+    return firing;
   }
 
   private explainWait(explain: Explainer, key: number, rule: string, now: number): void {

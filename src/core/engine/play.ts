@@ -31,7 +31,7 @@ export function playCompiled(compiled: Compiled, events: readonly KeyEvent[]): R
   const output: OutputEvent[] = [];
   const trace: TraceEntry[] = [];
   const engine = createEngine(compiled, {
-    output: (t, type, code) => output.push({ t, type, code }),
+    output: (t, type, code, lifting) => output.push(lifting ? { t, type, code, lifting } : { t, type, code }),
     trace: (entry) => trace.push(entry),
   });
   for (const event of events) engine.feed(event);

@@ -1,9 +1,9 @@
 import type { Act } from './act.ts';
-import { bindingUnder, type Compiled, type CompiledBinding, type Subject } from './compiled.ts';
+import { bindingUnder, type Compiled, type CompiledBinding, type Subject, subjectCount } from './compiled.ts';
 import type { Explainer } from './explain.ts';
 import { ItemLine } from './item-line.ts';
 
-/** Stage 2: which of a binding's two actions a press means (rules S1 to S13). */
+/** Stage 2: which of a binding's two actions a press means (rules S1 to S14). */
 export class Settle {
   /** When the open key's timer is due (rule S8), ms; Infinity while nothing is open. */
   due = Infinity;
@@ -14,6 +14,10 @@ export class Settle {
   private open: CompiledBinding | null = null;
   private openKey: Subject = 0;
   private openedAt = 0;
+  /** Something was pressed since the open key went down. */
+  private pressedInside = false;
+  /** The open key is past its time, alone (rule S14). */
+  private isAlone = false;
   /** Counts the keys that became open; marks whose down is in the present queue. */
   private opening = 0;
   private readonly queuedIn: Float64Array;
@@ -24,7 +28,7 @@ export class Settle {
   private readonly tapReleased: Float64Array;
 
   constructor(compiled: Compiled, act: Act, explain: Explainer | null) {
-    const subjects = compiled.keyIds.length + compiled.chords.length;
+    const subjects = subjectCount(compiled);
     this.compiled = compiled;
     this.act = act;
     this.explain = explain;
@@ -50,12 +54,16 @@ export class Settle {
     }
   }
 
-  /** S8: the open key's timer runs out. `work` follows. */
+  /** S8, S14: the open key's timer runs out. `work` follows. */
   timer(now: number): void {
-    this.settle(true, 'S8', now);
+    if (this.open?.tapIfAlone === true && !this.pressedInside) {
+      this.due = Infinity;
+      this.isAlone = true;
+      if (this.explain !== null) this.explain.alone(this.openKey, now);
+    } else this.settle(true, 'S8', now);
   }
 
-  /** S3 to S7: an item comes while a key is open. */
+  /** S3 to S7, S14: an item comes while a key is open. */
   private queue(open: CompiledBinding, now: number): void {
     const { subject, isUp } = this.line;
     this.line.enqueue();
@@ -66,11 +74,13 @@ export class Settle {
       return;
     }
     this.queuedIn[subject] = this.opening;
-    if (open.sameHandTaps && this.sameHand(subject)) this.settle(false, 'S4', now, subject);
+    this.pressedInside = true;
+    if (this.isAlone) this.settle(true, 'S14', now, subject);
+    else if (open.sameHandTaps && this.sameHand(subject)) this.settle(false, 'S4', now, subject);
     else if (open.holdBy === 'press-inside') this.settle(true, 'S5', now, subject);
   }
 
-  /** Keys of one hand, no thumb keys; a firing has no hand. Only keys are ever open. */
+  /** Keys of one hand, no thumb keys; a firing has no hand. */
   private sameHand(subject: Subject): boolean {
     const hand = this.compiled.handOf[this.openKey] ?? 0;
     return hand !== 0 && this.compiled.handOf[subject] === hand;
@@ -103,7 +113,7 @@ export class Settle {
     }
     if (this.tapsOfBoth[subject] === 1) {
       this.tapsOfBoth[subject] = 0;
-      this.tapReleased[subject] = t;
+      this.tapReleased[this.ofItsChord(subject)] = t;
     }
     this.act.release(subject, now);
   }
@@ -133,7 +143,7 @@ export class Settle {
       if (this.explain !== null) this.explain.quietTap(binding, subject, t, t - previousDown, now);
       return true;
     }
-    const released = this.tapReleased[subject] ?? 0;
+    const released = this.tapReleased[this.ofItsChord(subject)] ?? 0;
     if (againWithinMs > 0 && t <= released + againWithinMs) {
       if (this.explain !== null) this.explain.againTap(binding, subject, t, t - released, now);
       return true;
@@ -141,10 +151,18 @@ export class Settle {
     return false;
   }
 
+  /** One number for all firings of a chord. */
+  private ofItsChord(subject: Subject): Subject {
+    const { keyIds, chords } = this.compiled;
+    return subject < keyIds.length + chords.length ? subject : subject - chords.length;
+  }
+
   private becomeOpen(binding: CompiledBinding, subject: Subject, t: number, now: number): void {
     this.open = binding;
     this.openKey = subject;
     this.openedAt = t;
+    this.pressedInside = false;
+    this.isAlone = false;
     this.opening++;
     this.due = t + binding.holdAfterMs;
     if (this.explain !== null) this.explain.opened(binding, subject, this.due, now);

@@ -7,6 +7,8 @@ export interface OutputEvent {
   readonly t: number;
   readonly type: 'press' | 'release';
   readonly code: Code;
+  /** A Shift that is lifted for a result under Shift, or comes back after it (rule A8): no tap of Shift. */
+  readonly lifting?: true;
 }
 
 /** One line of the trace: what was decided, when, about what, and why (a rule id of the timing rules). For display only. */
@@ -24,6 +26,11 @@ export interface TraceEntry {
     | 'latch-off'
     | 'lock-on'
     | 'lock-off'
+    | 'alone'
+    | 'shifted'
+    | 'repeat'
+    | 'word-on'
+    | 'word-off'
     | 'no-binding'
     | 'no-chord'
     | 'no-route';
@@ -56,7 +63,7 @@ export interface TraceData {
 
 /** Where the engine puts what it says. `trace` left out: no trace is made. */
 export interface Sink {
-  output(t: number, type: 'press' | 'release', code: Code): void;
+  output(t: number, type: 'press' | 'release', code: Code, lifting?: true): void;
   trace?(entry: TraceEntry): void;
 }
 

@@ -35,6 +35,8 @@ export function holdReason(rule: string, binding: CompiledBinding, other: string
       return `${other} was pressed while it was down`;
     case 'S6':
       return `${other} was pressed and released while it was down`;
+    case 'S14':
+      return `${other} was pressed after it had been down alone for more than ${binding.holdAfterMs} ms`;
     default:
       return `down for more than ${binding.holdAfterMs} ms`;
   }

@@ -15,7 +15,7 @@ export function modifierName(code: Code): ModifierName | undefined {
  * Whether these events give the need and nothing besides. A character: just that one, by one stroke or by dead keys.
  * A key: one press of it with no modifier down, whatever it types. A modifier: itself alone, once. A shortcut: one
  * press of its key with its modifiers down, of either side, and no other. Never a modifier tapped by itself, and
- * every key is up again at the end.
+ * every key is up again at the end. That the board lifts a Shift for a stroke is no tap of Shift.
  */
 export function producesExactly(host: HostLayout, events: readonly ReceivedEvent[], need: Need): boolean {
   const reader = createTypedReader(host);

@@ -5,6 +5,8 @@ import type { HostLayout, HostOutput } from './host-layout.ts';
 export interface ReceivedEvent {
   readonly type: 'press' | 'release';
   readonly code: Code;
+  /** The board lifts a Shift for a stroke, or presses it again after that: it is no tap of Shift. */
+  readonly lifting?: true | undefined;
 }
 
 /** What presses come to: a character, a key that types nothing or is a shortcut, or a modifier tapped by itself. */
@@ -86,22 +88,22 @@ export function createTypedReader(host: HostLayout): TypedReader {
     produced.push({ kind: 'key', code: 'CapsLock', modifiers: modifiersDown() });
   }
 
-  function press(code: Code): void {
+  function press({ code, lifting }: ReceivedEvent): void {
     if (code === 'CapsLock') toggleCaps();
     else if (!isModifier(code)) pressKey(code);
     down.add(code);
-    lastPress = code;
+    if (!lifting) lastPress = code;
   }
 
-  function release(code: Code): void {
-    if (down.delete(code) && isModifier(code) && lastPress === code) {
+  function release({ code, lifting }: ReceivedEvent): void {
+    if (down.delete(code) && isModifier(code) && lastPress === code && !lifting) {
       produced.push({ kind: 'modifier', code });
       lastPress = undefined;
     }
   }
 
   return {
-    feed: ({ type, code }) => (type === 'press' ? press(code) : release(code)),
+    feed: (event) => (event.type === 'press' ? press(event) : release(event)),
     text: () => produced.map((item) => (item.kind === 'char' ? item.char : '')).join(''),
     produced: () => produced,
     isPending: () => pending.length > 0,

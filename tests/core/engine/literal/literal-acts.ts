@@ -1,7 +1,7 @@
 import type { OutputEvent } from '../../../../src/core/engine/types.ts';
-import type { HostLayout, Stroke } from '../../../../src/core/host/host-layout.ts';
-import { type Code, isModifier } from '../../../../src/core/keymap/codes.ts';
-import type { Action, Keymap } from '../../../../src/core/keymap/types.ts';
+import type { HostLayout, HostOutput, Stroke } from '../../../../src/core/host/host-layout.ts';
+import { type Code, isModifier, MODIFIERS } from '../../../../src/core/keymap/codes.ts';
+import type { Action, Keymap, ShiftedAction } from '../../../../src/core/keymap/types.ts';
 
 interface Latch {
   readonly target: string;
@@ -10,6 +10,12 @@ interface Latch {
   /** The press that used it, and whether its own key was up by then. */
   usedBy: object | null;
   usedAfterKeyUp: boolean;
+}
+
+/** An action as it is pressed: lifted or as ever (A8). */
+interface Manner {
+  readonly action: Action;
+  readonly lifted: boolean;
 }
 
 interface Press {
@@ -25,6 +31,9 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 export class LiteralActs {
   readonly output: OutputEvent[] = [];
   private readonly counts = new Map<Code, number>();
+  private readonly lifted = new Set<Code>();
+  private last: Manner | null = null;
+  private wordIsOn = false;
   private readonly presses = new Map<unknown, Press>();
   private readonly held: string[] = [];
   private readonly locked = new Set<string>();
@@ -56,7 +65,9 @@ export class LiteralActs {
     return this.keymap.layers.findLast((layer) => this.isOn(layer.id))?.id ?? '';
   }
 
-  private pressCode(code: Code): void {
+  /** lifted: it belongs to a lifted stroke, so that what is lifted stays so (A8). */
+  private pressCode(code: Code, lifted = false): void {
+    if (!lifted) this.comeBack();
     const count = this.counts.get(code) ?? 0;
     this.counts.set(code, count + 1);
     if (count === 0) this.output.push({ t: this.clock(), type: 'press', code });
@@ -65,7 +76,28 @@ export class LiteralActs {
   private releaseCode(code: Code): void {
     const count = this.counts.get(code) ?? 0;
     this.counts.set(code, count - 1);
-    if (count === 1) this.output.push({ t: this.clock(), type: 'release', code });
+    if (count !== 1) return;
+    if (this.lifted.delete(code)) return;
+    this.output.push({ t: this.clock(), type: 'release', code });
+  }
+
+  private isCounted(code: Code): boolean {
+    return (this.counts.get(code) ?? 0) > 0;
+  }
+
+  /** A8 */
+  private lift(): void {
+    for (const code of ['ShiftLeft', 'ShiftRight'] as const) {
+      if (!this.isCounted(code) || this.lifted.has(code)) continue;
+      this.lifted.add(code);
+      this.output.push({ t: this.clock(), type: 'release', code, lifting: true });
+    }
+  }
+
+  /** A8 */
+  private comeBack(): void {
+    for (const code of ['ShiftLeft', 'ShiftRight'] as const)
+      if (this.lifted.delete(code)) this.output.push({ t: this.clock(), type: 'press', code, lifting: true });
   }
 
   private types(action: Action): boolean {
@@ -79,15 +111,26 @@ export class LiteralActs {
     }
   }
 
-  press(source: unknown, action: Action): void {
-    const press: Press = { action, codes: [], latch: null };
+  press(source: unknown, tap: Action, onShift: ShiftedAction | undefined): void {
+    let manner: Manner = { action: tap, lifted: false };
+    if (onShift !== undefined) {
+      this.stepOne();
+      if (this.isCounted('ShiftLeft') || this.isCounted('ShiftRight'))
+        manner = { action: onShift, lifted: true };
+    }
+    if (manner.action.do === 'repeat') {
+      if (this.last === null) return;
+      manner = this.last; // A9
+    }
+    const press: Press = { action: manner.action, codes: [], latch: null };
     this.presses.set(source, press);
-    if (!this.types(action)) {
-      this.perform(press);
+    if (!this.types(manner.action)) {
+      this.perform(press, manner);
       return;
     }
-    this.turnOff(this.latches.filter((l) => l.code !== null && l.usedBy !== null && l.keyIsUp)); // L2 (1)
-    this.perform(press); // (2)
+    this.stepOne(); // L2 (1)
+    if (this.hasStroke(manner.action)) this.last = manner;
+    this.perform(press, manner); // (2)
     for (const latch of this.latches) {
       if (latch.usedBy !== null) continue;
       latch.usedBy = press; // (3)
@@ -96,37 +139,95 @@ export class LiteralActs {
     this.turnOff(this.latches.filter((l) => l.code === null && l.usedBy !== null && l.keyIsUp)); // (4)
   }
 
-  private stroke(stroke: Stroke): Code[] {
-    for (const modifier of stroke.with) this.pressCode(modifier);
-    this.pressCode(stroke.code);
+  private stepOne(): void {
+    this.turnOff(this.latches.filter((l) => l.code !== null && l.usedBy !== null && l.keyIsUp));
+  }
+
+  private hasStroke(action: Action): boolean {
+    return this.allStrokes(action).length > 0;
+  }
+
+  private allStrokes(action: Action): Stroke[] {
+    if (action.do === 'key') return [{ code: action.code, with: action.with ?? [] }];
+    if (action.do === 'char') return [...this.strokesOf(action.char)];
+    if (action.do !== 'text') return [];
+    return [...graphemes.segment(action.text)].flatMap(({ segment }) => [
+      ...this.strokesOf(segment.normalize('NFC')),
+    ]);
+  }
+
+  /** A10: what the host reads at a stroke's own modifiers, Shift added or not; undefined where it has others. */
+  private reads(stroke: Stroke, addShift: boolean): HostOutput | undefined {
+    const isShift = (code: Code) => code === 'ShiftLeft' || code === 'ShiftRight';
+    if (stroke.with.some((code) => !isShift(code) && code !== this.host.level3)) return undefined;
+    const shift = addShift || stroke.with.some(isShift);
+    const level3 = stroke.with.some((code) => code === this.host.level3);
+    return this.host.outputOf(stroke.code, { shift, level3, caps: false });
+  }
+
+  private goesOn(strokes: readonly Stroke[]): boolean {
+    const others = MODIFIERS.filter((code) => !code.startsWith('Shift') && code !== this.host.level3);
+    if (others.some((code) => this.isCounted(code))) return false;
+    return strokes.every((stroke) => {
+      if (stroke.code === 'Backspace') return stroke.with.length === 0;
+      const output = this.reads(stroke, false);
+      return (
+        output?.kind === 'dead' || (output?.kind === 'char' && !/[^\p{L}\p{M}\p{Nd}_'’-]/u.test(output.char))
+      );
+    });
+  }
+
+  private hasCapital(stroke: Stroke): boolean {
+    const [small, large] = [this.reads(stroke, false), this.reads(stroke, true)];
+    if (small?.kind !== 'char' || large?.kind !== 'char') return false;
+    return /^\p{L}/u.test(small.char) && large.char !== small.char && large.char === small.char.toUpperCase();
+  }
+
+  private stroke(stroke: Stroke, lifted = false): Code[] {
+    if (lifted) {
+      if (stroke.with.includes('ShiftLeft') || stroke.with.includes('ShiftRight')) this.comeBack();
+      else this.lift();
+    }
+    for (const modifier of stroke.with) this.pressCode(modifier, lifted);
+    this.pressCode(stroke.code, lifted);
     return [stroke.code, ...stroke.with.toReversed()];
+  }
+
+  /** Strokes one after another; `holdsLast`: the last stays down, and what is to be released later comes back. */
+  private type(strokes: readonly Stroke[], holdsLast: boolean, lifted: boolean): Code[] {
+    const inWord = this.wordIsOn && this.goesOn(strokes);
+    if (!inWord) this.wordIsOn = false; // A10
+    let held: Code[] = [];
+    strokes.forEach((stroke, at) => {
+      const capital = inWord && !lifted && this.hasCapital(stroke);
+      if (capital) this.pressCode('ShiftLeft');
+      const codes = this.stroke(stroke, lifted);
+      if (holdsLast && at === strokes.length - 1) held = codes;
+      else for (const code of codes) this.releaseCode(code);
+      if (capital) this.releaseCode('ShiftLeft');
+    });
+    return held;
   }
 
   private strokesOf(char: string): readonly Stroke[] {
     return this.host.routesOf(char)[0] ?? [];
   }
 
-  private perform(press: Press): void {
-    const { action } = press;
+  private perform(press: Press, { action, lifted }: Manner): void {
     switch (action.do) {
       case 'key':
-        press.codes = this.stroke({ code: action.code, with: action.with ?? [] }); // A1
+        if (isModifier(action.code))
+          press.codes = this.stroke({ code: action.code, with: action.with ?? [] }); // A1
+        else press.codes = this.type(this.allStrokes(action), true, lifted);
         return;
-      case 'char': {
-        const strokes = this.strokesOf(action.char); // A2
-        strokes.forEach((stroke, at) => {
-          const codes = this.stroke(stroke);
-          if (at === strokes.length - 1) press.codes = codes;
-          else for (const code of codes) this.releaseCode(code);
-        });
+      case 'char':
+        press.codes = this.type(this.allStrokes(action), true, lifted); // A2
         return;
-      }
       case 'text':
-        for (const { segment } of graphemes.segment(action.text)) {
-          for (const stroke of this.strokesOf(segment.normalize('NFC'))) {
-            for (const code of this.stroke(stroke)) this.releaseCode(code); // A3
-          }
-        }
+        this.type(this.allStrokes(action), false, lifted); // A3
+        return;
+      case 'word-shift':
+        this.wordIsOn = !this.wordIsOn;
         return;
       case 'layer':
         if (action.mode === 'while-held')

@@ -1,8 +1,14 @@
 import type { KeyEvent } from '../../../../src/core/base/key-event.ts';
 import type { OutputEvent } from '../../../../src/core/engine/types.ts';
 import type { HostLayout } from '../../../../src/core/host/host-layout.ts';
-import { chordsOf, layersOfChord, timingOf } from '../../../../src/core/keymap/timing.ts';
-import type { Action, Binding, Chord, Keymap } from '../../../../src/core/keymap/types.ts';
+import {
+  chordsOf,
+  type EffectiveTiming,
+  layersOfChord,
+  timingOf,
+  timingOfChord,
+} from '../../../../src/core/keymap/timing.ts';
+import type { Action, Chord, Keymap, ShiftedAction } from '../../../../src/core/keymap/types.ts';
 import { LiteralActs } from './literal-acts.ts';
 
 /**
@@ -12,7 +18,6 @@ import { LiteralActs } from './literal-acts.ts';
 interface Firing {
   readonly chord: Chord;
   readonly keys: Set<string>;
-  upSeen: boolean;
 }
 
 type Source = string | Firing;
@@ -23,11 +28,20 @@ interface Item {
   readonly t: number;
 }
 
+/** What stage 2 needs to know of a key or a firing. */
+interface Bound {
+  readonly tap: Action | undefined;
+  readonly onShift: ShiftedAction | undefined;
+  readonly hold: Action | undefined;
+  readonly timing: EffectiveTiming;
+}
+
 interface OpenKey {
-  readonly key: string;
+  readonly of: Source;
   readonly t: number;
-  readonly binding: Binding & { tap: Action; hold: Action };
-  readonly due: number;
+  readonly bound: Bound;
+  /** None once the timer has passed with nothing inside (S14). */
+  due: number | null;
 }
 
 class LiteralEngine {
@@ -45,8 +59,9 @@ class LiteralEngine {
   private queue: Item[] = [];
   private work: Item[] = [];
   private previousDown: number | null = null;
+  /** By key or chord: see `nameOf`. */
   private readonly lastTapRelease = new Map<string, number>();
-  private readonly pressedAsTapOfBoth = new Set<string>();
+  private readonly pressedAsTapOfBoth = new Set<Source>();
   private readonly keymap: Keymap;
 
   constructor(keymap: Keymap, host: HostLayout) {
@@ -77,7 +92,7 @@ class LiteralEngine {
       this.now = Math.max(this.now, due);
       if (this.waiting.length > 0) this.flush();
       else {
-        this.settle('hold');
+        this.timer();
         this.workOff();
       }
     }
@@ -141,8 +156,10 @@ class LiteralEngine {
     let item: Item | null = { type: 'up', of: key, t };
     if (firing !== undefined) {
       this.firingOf.delete(key);
-      item = firing.upSeen ? null : { type: 'up', of: firing, t };
-      firing.upSeen = true;
+      const isFirst = firing.keys.size === firing.chord.keys.length;
+      firing.keys.delete(key);
+      const isIt = firing.chord.release === 'last-up' ? firing.keys.size === 0 : isFirst;
+      item = isIt ? { type: 'up', of: firing, t } : null;
     }
     if (item === null) return;
     if (this.waiting.length > 0) this.waiting.push(item);
@@ -158,7 +175,7 @@ class LiteralEngine {
   }
 
   private fire(chord: Chord): Item[] {
-    const firing: Firing = { chord, keys: new Set(this.downsWaiting()), upSeen: false };
+    const firing: Firing = { chord, keys: new Set(this.downsWaiting()) };
     for (const key of firing.keys) this.firingOf.set(key, firing);
     return [{ type: 'down', of: firing, t: this.t0 }, ...this.waiting.filter((item) => item.type === 'up')]; // G8
   }
@@ -172,8 +189,9 @@ class LiteralEngine {
   private workOff(): void {
     for (;;) {
       const item = this.work[0];
-      if (this.open !== null && this.open.due < (item === undefined ? this.now : item.t)) {
-        this.settle('hold');
+      const due = this.open?.due ?? null;
+      if (due !== null && due < (item === undefined ? this.now : item.t)) {
+        this.timer();
         continue;
       }
       if (item === undefined) return;
@@ -184,21 +202,28 @@ class LiteralEngine {
     }
   }
 
+  /** S8, S14 */
+  private timer(): void {
+    const pressedInside = this.queue.some((item) => item.type === 'down');
+    if (this.open?.bound.timing.tapIfAlone && !pressedInside) this.open.due = null;
+    else this.settle('hold');
+  }
+
   /** S2 */
   private settle(side: 'tap' | 'hold'): void {
     const open = this.open;
     if (open === null) throw new Error('nothing is open');
     this.open = null;
-    this.press(open.key, side, open.binding);
+    this.press(open.of, side, open.bound);
     this.work = [...this.queue, ...this.work];
     this.queue = [];
   }
 
   private takeWhileOpen(item: Item, open: OpenKey): void {
     this.queue.push(item);
-    const { holdBy, sameHandTaps } = timingOf(this.keymap, open.binding);
+    const { holdBy, sameHandTaps } = open.bound.timing;
     if (item.type === 'up') {
-      if (item.of === open.key) {
+      if (item.of === open.of) {
         // S3
         this.settle('tap');
         return;
@@ -207,7 +232,13 @@ class LiteralEngine {
       if (holdBy === 'tap-inside' && downInQueue) this.settle('hold'); // S6
       return;
     }
-    if (sameHandTaps && typeof item.of === 'string' && this.sameHandNoThumb(open.key, item.of)) {
+    if (open.due === null) {
+      this.settle('hold'); // S14
+      return;
+    }
+    const { of } = open;
+    const areKeys = typeof item.of === 'string' && typeof of === 'string';
+    if (sameHandTaps && areKeys && this.sameHandNoThumb(of, item.of)) {
       this.settle('tap'); // S4
       return;
     }
@@ -220,59 +251,59 @@ class LiteralEngine {
     return a?.hand === b?.hand && a?.finger !== 'thumb' && b?.finger !== 'thumb';
   }
 
-  private bindingOf(of: Source): Binding | undefined {
-    if (typeof of !== 'string') return { tap: of.chord.action };
+  private boundTo(of: Source): Bound | undefined {
+    if (typeof of !== 'string') {
+      const { chord } = of;
+      const timing = timingOfChord(this.keymap, chord);
+      return { tap: chord.action, onShift: chord.onShift, hold: chord.hold, timing };
+    }
     for (const layer of [...this.keymap.layers].reverse()) {
       const binding = layer.places[of];
-      if (binding !== undefined && this.acts.isOn(layer.id)) return binding; // S12
+      if (binding === undefined || !this.acts.isOn(layer.id)) continue; // S12
+      const timing = timingOf(this.keymap, binding);
+      return { tap: binding.tap, onShift: binding.onShift, hold: binding.hold, timing };
     }
     return undefined;
+  }
+
+  private nameOf(of: Source): string {
+    return typeof of === 'string' ? `key ${of}` : `chord ${chordsOf(this.keymap).indexOf(of.chord)}`;
   }
 
   /** S9 */
   private takeDown(item: Item): void {
     const previous = this.previousDown;
     this.previousDown = item.t;
-    const binding = this.bindingOf(item.of);
-    if (binding === undefined) return;
-    const { tap, hold } = binding;
-    if (typeof item.of === 'string' && tap !== undefined && hold !== undefined) {
-      const timing = timingOf(this.keymap, binding);
-      const released = this.lastTapRelease.get(item.of);
+    const bound = this.boundTo(item.of);
+    if (bound === undefined) return;
+    const { tap, hold, timing } = bound;
+    if (tap !== undefined && hold !== undefined) {
+      const released = this.lastTapRelease.get(this.nameOf(item.of));
       const quiet = timing.quietBeforeMs > 0 && previous !== null && item.t < previous + timing.quietBeforeMs; // S10
       const again =
         timing.againWithinMs > 0 && released !== undefined && item.t <= released + timing.againWithinMs; // S11
       if (quiet || again) {
-        this.press(item.of, 'tap', binding);
+        this.press(item.of, 'tap', bound);
         return;
       }
-      this.open = {
-        key: item.of,
-        t: item.t,
-        binding: { ...binding, tap, hold },
-        due: item.t + timing.holdAfterMs, // S8
-      };
+      this.open = { of: item.of, t: item.t, bound, due: item.t + timing.holdAfterMs }; // S8
       return;
     }
-    this.press(item.of, tap === undefined ? 'hold' : 'tap', binding);
+    this.press(item.of, tap === undefined ? 'hold' : 'tap', bound);
   }
 
-  private press(of: Source, side: 'tap' | 'hold', binding: Binding): void {
-    const action = binding[side];
+  private press(of: Source, side: 'tap' | 'hold', bound: Bound): void {
+    const action = bound[side];
     if (action === undefined) throw new Error('no such action');
-    if (typeof of === 'string') {
-      if (side === 'tap' && binding.hold !== undefined) this.pressedAsTapOfBoth.add(of);
-      else this.pressedAsTapOfBoth.delete(of);
-    }
-    this.acts.press(of, action);
+    if (side === 'tap' && bound.hold !== undefined) this.pressedAsTapOfBoth.add(of);
+    else this.pressedAsTapOfBoth.delete(of);
+    this.acts.press(of, action, side === 'tap' ? bound.onShift : undefined);
   }
 
   /** S13 */
   private takeUp(item: Item): void {
     this.acts.release(item.of);
-    if (typeof item.of === 'string' && this.pressedAsTapOfBoth.delete(item.of)) {
-      this.lastTapRelease.set(item.of, item.t);
-    }
+    if (this.pressedAsTapOfBoth.delete(item.of)) this.lastTapRelease.set(this.nameOf(item.of), item.t);
   }
 }
 
