@@ -3,6 +3,7 @@ import { checkCommand } from './commands/check.ts';
 import { diffCommand } from './commands/diff.ts';
 import { playCommand } from './commands/play.ts';
 import { routeCommand } from './commands/route.ts';
+import { sheetCommand } from './commands/sheet.ts';
 import { suggestCommand } from './commands/suggest.ts';
 import { worksheetCommand } from './commands/worksheet.ts';
 import { type Outcome, refused } from './outcome.ts';
@@ -13,6 +14,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Outcome>> =
   route: routeCommand,
   play: playCommand,
   worksheet: worksheetCommand,
+  sheet: sheetCommand,
   accidents: accidentsCommand,
   suggest: suggestCommand,
   diff: diffCommand,

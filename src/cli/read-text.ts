@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { fail, ok, type Result } from '../core/base/result.ts';
 
 /** A file name as the caller meant it: npm runs commands in the project's folder and keeps the caller's in INIT_CWD. */
-function absolute(file: string): string {
+export function absolute(file: string): string {
   const viaNpm = process.env.npm_lifecycle_event === 'handful' ? process.env.INIT_CWD : undefined;
   return resolve(viaNpm ?? process.cwd(), file);
 }
@@ -25,7 +25,8 @@ export function readText(file: string, limit: number): Result<string, string> {
   }
 }
 
-function reasonOf(error: unknown): string {
+/** Why the file system refused, as the end of a sentence. */
+export function reasonOf(error: unknown): string {
   if (error instanceof TypeError) return 'it is not UTF-8 text';
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
   if (code === 'ENOENT') return 'there is no such file';

@@ -9,6 +9,8 @@ export const USAGE = `usage: npm run -s handful -- COMMAND …
       what streams of presses [{ "t", "key", "type" }, …] come to; one line of JSON a stream with --json
   worksheet FILE [--as md|csv] [--host LAYOUT]
       every layer, key and chord with W3C codes and HID usages, for entering the design elsewhere by hand
+  sheet FILE -o OUT.svg [--paper a4|letter] [--turn portrait|landscape] [--ink colour|black] [--host LAYOUT]
+      the printable reference as self-contained SVG; further pages are OUT-2.svg and so on
 
   accidents FILE [--text NAME_OR_FILE] [--wpm N] [--simulate WORDS --seed N] [--json] [--host LAYOUT]
       how often ordinary typing sets chords and holds off, how often they fail when meant, how long letters wait

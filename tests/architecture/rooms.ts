@@ -11,7 +11,7 @@ export interface Room {
   readonly instead: string;
 }
 
-const PURE = ['zod', 'immer', 'd3-array', 'd3-random', 'munkres'];
+const PURE = ['zod', 'immer', 'd3-array', 'd3-random', 'munkres', 'polygon-clipping'];
 
 const DOWN =
   'Move what both need to a room that stands above them in this table, or hand it in as an argument.';

@@ -14,8 +14,11 @@ const SHOWN = 2;
 
 const MODES = { 'while-held': 'held by', latch: 'for one key by', lock: 'locked by' } as const;
 
+/** What of the facts the words of an entry are made of. */
+type EntryFacts = Pick<Facts, 'keymap' | 'grid' | 'reach' | 'chords'>;
+
 /** "Held by left inner thumb, or locked by left outer thumb + right outer thumb together." */
-export function entryWords(facts: Facts, layerId: LayerId): EntryWords {
+export function entryWords(facts: EntryFacts, layerId: LayerId): EntryWords {
   const number = facts.grid.layerNumber.get(layerId) ?? 0;
   if (number === 0) return { sentence: 'Always on.', canEnter: true };
   const ways = [
@@ -37,19 +40,19 @@ export function entryWords(facts: Facts, layerId: LayerId): EntryWords {
   };
 }
 
-function works({ reach, chords }: Facts, entry: EntryPoint): boolean {
+function works({ reach, chords }: EntryFacts, entry: EntryPoint): boolean {
   if (entry.chord !== null) return reach.fires[chords.indexOf(entry.chord)] === true;
   return entry.keys.every((key) => has(reach.reached[key] ?? 0, entry.layer));
 }
 
-function wayWords({ keymap }: Facts, entry: EntryPoint): string {
+function wayWords({ keymap }: EntryFacts, entry: EntryPoint): string {
   const keys = entry.keys.map((key) => keyName(keymap.board, keymap.board.keys[key]?.id ?? ''));
   const from = entry.layer > 0 ? ` on ${keymap.layers[entry.layer]?.name ?? ''}` : '';
   const together = keys.length > 1 ? ' together' : '';
   return `${MODES[entry.mode]} ${keys.join(' + ')}${together}${from}`;
 }
 
-function conditionWords({ keymap, reach }: Facts, number: number): readonly string[] {
+function conditionWords({ keymap, reach }: EntryFacts, number: number): readonly string[] {
   const layer = keymap.layers[number];
   if (layer?.onWhile === undefined || !has(reach.entered, number)) return [];
   const names = layer.onWhile.map((id) => keymap.layers.find((one) => one.id === id)?.name ?? id);
