@@ -19,6 +19,12 @@ export function draftOf(origin: Board): BoardDraft {
   return { origin, board: origin, from: new Map(origin.keys.map(({ id }) => [id, id])) };
 }
 
+/** The draft over another board of the design, which changed meanwhile: keys stay what they were as far as it has them. */
+export function rebased(draft: BoardDraft, origin: Board): BoardDraft {
+  const there = new Set(origin.keys.map(({ id }) => id));
+  return { ...draft, origin, from: new Map([...draft.from].filter(([, was]) => there.has(was))) };
+}
+
 /** A draft begun anew from parameters; its keys find their counterparts by `keysBecome`. */
 export function startedFrom(draft: BoardDraft, madeFrom: MadeFrom): BoardDraft {
   return withBoard({ ...draft, from: new Map() }, parametricBoard(madeFrom, draft.board.name));

@@ -2,7 +2,7 @@ import type { Hand, MadeFrom } from '../keymap/types.ts';
 import { type BoardDraft, reshaped, withBoard } from './draft.ts';
 import { middleOf } from './hand-work.ts';
 import { halfOf } from './parametric.ts';
-import { minus, type Point, plus, tidy, turned } from './point.ts';
+import { minus, type Point, plus, tidy, turned as turnedBy } from './point.ts';
 
 /** The parameters of one half that may differ from the other's. */
 export type HalfShape = Pick<MadeFrom, 'columns' | 'thumb' | 'turnDeg'>;
@@ -47,11 +47,14 @@ export function turnHalf(draft: BoardDraft, hand: Hand, degrees: number, alike: 
   const { madeFrom } = draft.board;
   if (madeFrom === undefined) {
     const middle = middleOf(draft.board.keys.filter((key) => key.hand === hand));
-    return moved(draft, hand, (at) => plus(middle, turned(minus(at, middle), degrees)), degrees, alike);
+    return moved(draft, hand, (at) => plus(middle, turnedBy(minus(at, middle), degrees)), degrees, alike);
   }
-  const both = alike ? madeFrom : withOwnLeft(madeFrom);
-  const turnDeg = within(halfOf(both, hand).turnDeg + (hand === 'right' ? degrees : -degrees), -45, 45);
-  return reshaped(draft, withHalf(both, hand, { turnDeg }));
+  const inwards = hand === 'right' ? degrees : -degrees;
+  const turned = (to: MadeFrom, which: Hand) =>
+    withHalf(to, which, { turnDeg: within(halfOf(to, which).turnDeg + inwards, -45, 45) });
+  if (!alike) return reshaped(draft, turned(withOwnLeft(madeFrom), hand));
+  const right = turned(madeFrom, 'right');
+  return reshaped(draft, right.left === undefined ? right : turned(right, 'left'));
 }
 
 /** Moves the keys of a hand by hand; with `alike` the other hand's as in a mirror. */

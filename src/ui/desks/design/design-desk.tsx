@@ -13,11 +13,14 @@ import { useState } from 'react';
 import { useAnalysis } from '../../../store/analysis.ts';
 import { useBench } from '../../../store/bench.ts';
 import type { Carried, Target } from '../../../store/bench-state.ts';
+import { useBoardDrafts } from '../../../store/board-drafts.ts';
 import { Board } from '../../board/board.tsx';
 import { keyHalfCollision } from '../../board/key-half-collision.ts';
 import { Choice } from '../../widgets/choice.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
 import { AccidentsPanel } from './accidents/accidents-panel.tsx';
+import { BoardEditor } from './board-editor/board-editor.tsx';
+import { BoardLine } from './board-editor/board-line.tsx';
 import { CoveragePanel } from './coverage/coverage-panel.tsx';
 import styles from './design-desk.module.css';
 import { FindingsPanel } from './findings/findings-panel.tsx';
@@ -37,8 +40,14 @@ const NO_DRAG_BY_KEYS = {
   draggable: 'Press Enter to pick this up, then Enter on a key of the board to put it down.',
 };
 
-/** The design desk: needs, board with layers, findings. */
+/** The design desk: the keys and what is on them, or in their place the board itself. */
 export function DesignDesk() {
+  const isOpen = useBoardDrafts((drafts) => drafts.isOpen);
+  return isOpen ? <BoardEditor /> : <KeysDesk />;
+}
+
+/** Needs, board with layers, findings. */
+function KeysDesk() {
   const [dragged, setDragged] = useState<Carried | null>(null);
   const putDown = useBench((bench) => bench.putDown);
   useEscape();
@@ -67,6 +76,7 @@ export function DesignDesk() {
           <div className={styles.main}>
             <div className={styles.board}>
               <Board />
+              <BoardLine />
             </div>
             <LayerStack />
           </div>
