@@ -1,3 +1,5 @@
+import type { SessionLog } from './session-log.ts';
+
 /** Posture in one line: common practice, no source. */
 export const POSTURE_WORDS =
   'Shoulders loose, wrists straight and not propped up while typing, elbows about at the height of the keys.';
@@ -35,4 +37,18 @@ export function isBreakDue(spells: readonly Spell[], now: number): boolean {
     since = Math.min(since, from);
   }
   return practised >= PRACTICE_MS;
+}
+
+/** When there was practice, from what was typed: presses with less than a break between them belong together. */
+export function spellsOf(sessions: readonly SessionLog[]): readonly Spell[] {
+  const spells: Spell[] = [];
+  for (const { startedAt, attempts } of sessions) {
+    for (const { at } of attempts) {
+      const last = spells.at(-1);
+      if (last !== undefined && at - last.to < BREAK_MS && last.from >= startedAt) {
+        spells[spells.length - 1] = { from: last.from, to: at };
+      } else spells.push({ from: at, to: at });
+    }
+  }
+  return spells;
 }

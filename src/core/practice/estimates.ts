@@ -47,25 +47,27 @@ export function quantileOf(values: readonly number[], p: number): Estimate | nul
 
 const TAIL = 0.025;
 
+const remembered = new Map<string, readonly [low: number, high: number]>();
+
 /**
  * The ranks, counted from 1, between which a quantile lies with 95 % or more: the lower is 0 and the higher is one more
- * than there are where there is none. How many values lie below the quantile is binomial.
+ * than there are where there is none. How many values lie below the quantile is binomial. p: above 0 and under 1.
  */
 export function ranksAround(count: number, p: number): readonly [low: number, high: number] {
+  const name = `${count} ${p}`;
+  const known = remembered.get(name);
+  if (known !== undefined) return known;
   let low = 0;
   let high = count + 1;
   let below = 0;
+  let term = (1 - p) ** count;
   for (let hits = 0; hits <= count; hits++) {
-    const upTo = below + binomial(count, hits, p);
+    const upTo = below + term;
     if (upTo <= TAIL) low = hits + 1;
     if (1 - below <= TAIL && high === count + 1) high = hits;
     below = upTo;
+    term *= ((count - hits) / (hits + 1)) * (p / (1 - p));
   }
+  remembered.set(name, [low, high]);
   return [low, high];
-}
-
-function binomial(count: number, hits: number, p: number): number {
-  let log = hits * Math.log(p) + (count - hits) * Math.log(1 - p);
-  for (let each = 1; each <= hits; each++) log += Math.log(count - hits + each) - Math.log(each);
-  return Math.exp(log);
 }

@@ -1,5 +1,4 @@
-import { parseNeed } from '../keymap/need.ts';
-import { groupOf, type NeedGroup } from './groups.ts';
+import { groupOfText, type NeedGroup } from './groups.ts';
 import { type CurvePoint, fitPowerLaw, LEAST_POINTS, type Predicted, predictedAt } from './power-law.ts';
 import type { Attempt, SessionLog } from './session-log.ts';
 
@@ -40,17 +39,6 @@ export function curveOf(sessions: readonly SessionLog[], group: NeedGroup): read
 
 function geometricMean(values: readonly number[]): number {
   return Math.exp(values.reduce((sum, value) => sum + Math.log(value), 0) / values.length);
-}
-
-const groups = new Map<string, NeedGroup | null>();
-
-function groupOfText(text: string): NeedGroup | null {
-  const known = groups.get(text);
-  if (known !== undefined) return known;
-  const need = parseNeed(text);
-  const group = need.ok ? groupOf(need.value) : null;
-  groups.set(text, group);
-  return group;
 }
 
 /** What lies ahead: a band, or the reason why nobody can say. */

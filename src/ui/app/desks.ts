@@ -14,6 +14,11 @@ export const DESKS: readonly Desk[] = [
     title: 'Design',
     Desk: lazy(async () => ({ default: (await import('../desks/design/design-desk.tsx')).DesignDesk })),
   },
+  {
+    id: 'practise',
+    title: 'Practise',
+    Desk: lazy(async () => ({ default: (await import('../desks/practise/practise-desk.tsx')).PractiseDesk })),
+  },
 ];
 
 /** The desk by that id, else the first. */

@@ -1,0 +1,132 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { NeedGroup } from '../../core/practice/groups.ts';
+import { newSession, type PracticeInput, type Session } from '../../core/practice/session.ts';
+import type { PracticeShelf } from './practice-shelf.ts';
+
+/** When hints come onto the board. */
+export type HintChoice = 'after-hesitation' | 'when-asked';
+
+/** How the typist wants to practise; kept for as long as the page is open. */
+export interface PracticeChoices {
+  readonly minutes: number;
+  readonly input: PracticeInput;
+  /** The id of the overlay; null for the first. */
+  readonly overlay: string | null;
+  readonly group: NeedGroup | null;
+  readonly hints: HintChoice;
+}
+
+export interface PracticeState {
+  /** Whose sessions these are; null before any have been taken up. */
+  readonly designId: string | null;
+  /** The sessions that are over, in order of time. */
+  readonly ended: readonly Session[];
+  /** The session that goes on, or waits to be gone on with. */
+  readonly current: Session | null;
+  readonly choices: PracticeChoices;
+  /** Why the last write failed; what is on the page is not lost as long as it is open. */
+  readonly failed: string | null;
+  /** Takes up the sessions of a design. */
+  open(designId: string): Promise<void>;
+  choose(choices: Partial<PracticeChoices>): void;
+  start(): void;
+  /** Puts the current session in another state and writes it at once. */
+  change(session: Session): void;
+  end(): void;
+  /** Deletes all practice of the open design, the current session too. */
+  forget(): Promise<void>;
+  /** Waits until everything is written. */
+  written(): Promise<void>;
+}
+
+/** What the world hands in: the time, ms since 1970, chance in [0, 1), and an id that there is no other of. */
+export interface PracticeWorld {
+  now(): number;
+  random(): number;
+  newId(): string;
+}
+
+const USUAL: PracticeChoices = {
+  minutes: 7,
+  input: 'engine',
+  overlay: null,
+  group: null,
+  hints: 'after-hesitation',
+};
+
+/** The practice of the open design. Every change is written at once; of several that wait only the newest is. */
+export function makePractice(shelf: PracticeShelf, world: PracticeWorld): StoreApi<PracticeState> {
+  let running: Promise<void> = Promise.resolve();
+  return createStore<PracticeState>((set, get) => {
+    /** Work on the shelf goes one after the other. */
+    const queue = (work: () => Promise<void>) => {
+      running = running.then(work).then(
+        () => set({ failed: null }),
+        (error) => set({ failed: error instanceof Error ? error.message : String(error) }),
+      );
+      return running;
+    };
+    const waiting = new Map<string, { readonly designId: string; readonly session: Session }>();
+    const write = (designId: string, session: Session) => {
+      waiting.set(session.id, { designId, session });
+      void queue(async () => {
+        const newest = waiting.get(session.id);
+        if (newest === undefined) return;
+        waiting.delete(session.id);
+        await shelf.write(newest.designId, newest.session);
+      });
+    };
+    return {
+      designId: null,
+      ended: [],
+      current: null,
+      choices: USUAL,
+      failed: null,
+      choose: (choices) => set({ choices: { ...get().choices, ...choices } }),
+      written: () => running,
+      open: async (designId) => {
+        if (get().designId === designId) return;
+        set({ designId, ended: [], current: null });
+        await queue(async () => {
+          const sessions = await shelf.sessionsOf(designId);
+          if (get().designId !== designId || get().current !== null) return;
+          const current = sessions.findLast(({ endedAt }) => endedAt === null) ?? null;
+          set({ current, ended: sessions.filter((session) => session !== current) });
+        });
+      },
+      start: () => {
+        const { designId, choices, current } = get();
+        if (designId === null || current !== null) return;
+        const { minutes, input } = choices;
+        const about = { id: world.newId(), seed: world.random(), startedAt: world.now() };
+        set({ current: newSession({ ...about, minutes, input }) });
+      },
+      change: (session) => {
+        const { designId, current } = get();
+        if (designId === null || current?.id !== session.id || current === session) return;
+        set({ current: session });
+        write(designId, session);
+      },
+      end: () => {
+        const { designId, current, ended } = get();
+        if (designId === null || current === null) return;
+        if (current.attempts.length === 0) {
+          waiting.delete(current.id);
+          set({ current: null });
+          void queue(() => shelf.remove(designId, current.id));
+          return;
+        }
+        const over = { ...current, endedAt: world.now() };
+        set({ current: null, ended: [...ended, over] });
+        write(designId, over);
+      },
+      forget: async () => {
+        const { designId } = get();
+        if (designId === null) return;
+        waiting.clear();
+        set({ ended: [], current: null });
+        await queue(() => shelf.removeAll(designId));
+      },
+    };
+  });
+}

@@ -1,0 +1,108 @@
+import { useState } from 'react';
+import type { NeedProgress } from '../../../core/practice/progress.ts';
+import type { RankedNeed } from '../../../core/practice/ranked-needs.ts';
+import { STANDINGS } from '../../../core/practice/standing.ts';
+import styles from './needs-side.module.css';
+import { count, dueWords, STANDING_TITLES, shareWords, signOf, timeWords } from './practise-words.ts';
+import type { Room } from './use-room.ts';
+
+/** Left of the board: the needs by how they stand, and all that is known of the one that is looked at. */
+export function NeedsSide({
+  room,
+  ranked,
+  asked,
+}: {
+  readonly room: Room;
+  readonly ranked: readonly RankedNeed[];
+  /** The need that a running session asks for. */
+  readonly asked: string | null;
+}) {
+  const [chosen, choose] = useState<string | null>(null);
+  const looked = ranked.find(({ text }) => text === chosen);
+  return (
+    <div className={styles.side}>
+      <div className={styles.lists}>
+        {ranked.length === 0 && (
+          <p className={styles.quiet}>
+            This design has no needs that it types. Choose need lists on the design desk, and give them keys.
+          </p>
+        )}
+        {STANDINGS.map((standing) => {
+          const own = ranked.filter((each) => each.standing === standing);
+          if (own.length === 0) return null;
+          return (
+            <section key={standing} aria-label={STANDING_TITLES[standing]} data-standing={standing}>
+              <h2 className={styles.heading}>
+                {STANDING_TITLES[standing]} <span className={styles.quiet}>{own.length}</span>
+              </h2>
+              <div className={styles.chips}>
+                {own.map(({ text }) => {
+                  const { glyph, name, isWord } = signOf(text, room.keymap, room.host);
+                  return (
+                    <button
+                      key={text}
+                      type="button"
+                      className={styles.chip}
+                      data-word={isWord}
+                      data-asked={text === asked}
+                      aria-pressed={text === chosen}
+                      aria-label={name}
+                      onClick={() => choose(text === chosen ? null : text)}
+                    >
+                      {glyph}
+                    </button>
+                  );
+                })}
+              </div>
+            </section>
+          );
+        })}
+      </div>
+      {looked !== undefined && <NeedDetail room={room} need={looked} />}
+    </div>
+  );
+}
+
+function NeedDetail({ room, need }: { readonly room: Room; readonly need: RankedNeed }) {
+  const { name } = signOf(need.text, room.keymap, room.host);
+  const words = room.ways.of(need.text)?.known.words ?? '';
+  const { progress } = need;
+  return (
+    <section className={styles.detail} aria-label={`About ${name}`}>
+      <h2 className={styles.name}>{name}</h2>
+      {progress?.moved && (
+        <p>
+          <span className={styles.quiet}>Was:</span> {progress.moved.from.words}
+        </p>
+      )}
+      <p>
+        {progress?.moved && <span className={styles.quiet}>Now: </span>}
+        {words}
+      </p>
+      {progress === undefined || progress.attempts === 0 ? (
+        <p className={styles.quiet}>Not practised here yet.</p>
+      ) : (
+        <Figures progress={progress} />
+      )}
+    </section>
+  );
+}
+
+function Figures({ progress }: { readonly progress: NeedProgress }) {
+  return (
+    <dl className={styles.figures}>
+      <dt>Tries</dt>
+      <dd>
+        {count(progress.attempts, 'try', 'tries')}, {progress.errors} wrong at first
+      </dd>
+      <dt>Lately</dt>
+      <dd>{shareWords(progress.errorShare)}</dd>
+      <dt>Median</dt>
+      <dd>{timeWords(progress.median)}</dd>
+      <dt>9 in 10 within</dt>
+      <dd>{timeWords(progress.ninetieth)}</dd>
+      <dt>Comes again</dt>
+      <dd>{dueWords(progress.card.dueAt, Date.now())}</dd>
+    </dl>
+  );
+}

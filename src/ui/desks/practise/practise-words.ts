@@ -1,0 +1,127 @@
+import { needInWords } from '../../../core/findings/wording.ts';
+import { codeLabel } from '../../../core/host/code-names.ts';
+import type { HostLayout } from '../../../core/host/host-layout.ts';
+import { codeInWords, legendOf } from '../../../core/host/legend.ts';
+import { parseNeed } from '../../../core/keymap/need.ts';
+import type { Keymap } from '../../../core/keymap/types.ts';
+import type { Prompt } from '../../../core/practice/drill.ts';
+import type { Estimate } from '../../../core/practice/estimates.ts';
+import type { NeedGroup } from '../../../core/practice/groups.ts';
+import type { RankedNeed } from '../../../core/practice/ranked-needs.ts';
+import type { Standing } from '../../../core/practice/standing.ts';
+
+/** A need as a prompt shows it. */
+export interface NeedSign {
+  readonly glyph: string;
+  /** In full words, for reading out. */
+  readonly name: string;
+  /** A word rather than one sign. */
+  readonly isWord: boolean;
+}
+
+/** The sign of a need as a keymap writes it. */
+export function signOf(text: string, keymap: Keymap, host: HostLayout): NeedSign {
+  const read = parseNeed(text);
+  if (!read.ok) return { glyph: text, name: text, isWord: true };
+  const need = read.value;
+  const name = needInWords(host, need);
+  if (need.kind === 'char') {
+    const glyph = need.char === ' ' ? '␣' : legendOf({ do: 'char', char: need.char }, { keymap, host });
+    return { glyph, name, isWord: [...glyph].length > 2 };
+  }
+  if (need.kind === 'key') {
+    const glyph = codeLabel(need.code);
+    return { glyph: glyph.length <= 1 ? glyph : name, name, isWord: glyph.length > 1 };
+  }
+  return { glyph: [...need.modifiers, codeInWords(need.code, host)].join(' + '), name, isWord: true };
+}
+
+/** Headings of the needs by how they stand. */
+export const STANDING_TITLES: Readonly<Record<Standing, string>> = {
+  changed: 'Moved, to be relearnt',
+  new: 'New',
+  wrong: 'Goes wrong',
+  slow: 'Slow',
+  due: 'Due again',
+  known: 'Known',
+};
+
+export const GROUP_TITLES: Readonly<Record<NeedGroup, string>> = {
+  letters: 'Letters',
+  digits: 'Digits',
+  symbols: 'Symbols',
+  keys: 'Keys',
+  shortcuts: 'Shortcuts',
+};
+
+const PROMPT_REASONS: Readonly<Record<Standing, string>> = {
+  changed: 'moved',
+  new: 'new',
+  wrong: 'went wrong lately',
+  slow: 'slow so far',
+  due: 'due again',
+  known: 'known, mixed in',
+};
+
+/** Why a prompt is asked for: "new, as it stands in English". */
+export function promptReason(prompt: Prompt, textTitle: string | null): string {
+  const reason = PROMPT_REASONS[prompt.standing];
+  if (prompt.shape === 'company')
+    return textTitle === null ? reason : `${reason}, as it stands in “${textTitle}”`;
+  return prompt.shape === 'transition' ? `${reason}, there and back` : reason;
+}
+
+/** Counts and what they are of. */
+export function count(number: number, one: string, many: string): string {
+  return `${number.toLocaleString('en')} ${number === 1 ? one : many}`;
+}
+
+/** What waits, in one sentence. */
+export function waitingWords(ranked: readonly RankedNeed[]): string {
+  const of = (standing: Standing) => ranked.filter((each) => each.standing === standing).length;
+  if (ranked.length === 0) return 'Nothing to practise: this design types none of its needs yet.';
+  const parts = [
+    [of('changed'), 'moved'],
+    [of('new'), 'new'],
+    [of('wrong'), 'going wrong'],
+    [of('slow'), 'slow'],
+    [of('due'), 'due again'],
+  ] as const;
+  const waiting = parts.filter(([number]) => number > 0).map(([number, word]) => `${number} ${word}`);
+  if (waiting.length === 0) return 'Nothing is due. A session now keeps what is known.';
+  return `Of ${count(ranked.length, 'need', 'needs')}: ${waiting.join(', ')}.`;
+}
+
+const percent = (share: number) => `${Math.round(share * 100)} %`;
+
+/** A share with its doubt: "17 % wrong, likely between 5 and 45 %". */
+export function shareWords({ value, low, high }: Estimate): string {
+  if (low === null || high === null) return `${percent(value)} wrong`;
+  return `${percent(value)} wrong, likely between ${Math.round(low * 100)} and ${percent(high)}`;
+}
+
+/** A time with its doubt: "420 ms, likely between 380 and 510". */
+export function timeWords(estimate: Estimate | null): string {
+  if (estimate === null) return 'not timed yet';
+  const { value, low, high } = estimate;
+  const ms = Math.round(value);
+  if (low === null && high === null) return `${ms} ms, too few to say how sure`;
+  if (low === null) return `${ms} ms, likely under ${Math.round(high ?? 0)}`;
+  if (high === null) return `${ms} ms, likely over ${Math.round(low)}`;
+  return `${ms} ms, likely between ${Math.round(low)} and ${Math.round(high)}`;
+}
+
+const DAY_MS = 24 * 60 * 60 * 1000;
+
+/** When a need comes again: "tomorrow", "in 6 days", "now". */
+export function dueWords(dueAt: number | null, now: number): string {
+  if (dueAt === null) return 'not planned yet';
+  const days = Math.round((dueAt - now) / DAY_MS);
+  if (days <= 0) return 'now';
+  return days === 1 ? 'tomorrow' : `in ${days} days`;
+}
+
+/** Minutes of a session that have gone: "2 of 7 min". */
+export function minutesWords(activeMs: number, minutes: number): string {
+  return `${Math.floor(activeMs / 60_000)} of ${minutes} min`;
+}

@@ -1,0 +1,67 @@
+import type { Overlay } from '../../../core/board/overlay.ts';
+import { NEED_GROUPS } from '../../../core/practice/groups.ts';
+import type { PracticeInput } from '../../../core/practice/session.ts';
+import type { HintChoice } from '../../../store/practice/make-practice.ts';
+import { usePractice } from '../../../store/practice/practice.ts';
+import { Select } from '../../widgets/select.tsx';
+import styles from './practise.module.css';
+import { GROUP_TITLES } from './practise-words.ts';
+
+const MINUTES = ['5', '7', '10'].map((value) => ({ value, label: `${value} minutes` }));
+const GROUPS = [
+  { value: 'all', label: 'Everything' },
+  ...NEED_GROUPS.map((value) => ({ value, label: GROUP_TITLES[value] })),
+] as const;
+const HINTS: readonly { readonly value: HintChoice; readonly label: string }[] = [
+  { value: 'after-hesitation', label: 'After hesitation' },
+  { value: 'when-asked', label: 'Only when asked for' },
+];
+const INPUTS: readonly { readonly value: PracticeInput; readonly label: string }[] = [
+  { value: 'engine', label: 'Any keyboard, laid onto the board' },
+  { value: 'board', label: 'The real board' },
+];
+
+/** How the next session is to be. */
+export function SessionChoices({ overlays }: { readonly overlays: readonly Overlay[] }) {
+  const choices = usePractice((state) => state.choices);
+  const choose = usePractice((state) => state.choose);
+  const overlay = overlays.find(({ id }) => id === choices.overlay) ?? overlays[0];
+  return (
+    <>
+      <div className={styles.choices}>
+        <Select
+          label="What"
+          value={choices.group ?? 'all'}
+          options={GROUPS}
+          onChange={(value) => choose({ group: value === 'all' ? null : value })}
+        />
+        <Select
+          label="How long"
+          value={String(choices.minutes)}
+          options={MINUTES}
+          onChange={(value) => choose({ minutes: Number(value) })}
+        />
+        <Select label="Hints" value={choices.hints} options={HINTS} onChange={(hints) => choose({ hints })} />
+        <Select
+          label="Typed on"
+          value={choices.input}
+          options={INPUTS}
+          onChange={(input) => choose({ input })}
+        />
+        {choices.input === 'engine' && overlay !== undefined && (
+          <Select
+            label="Its keys lie"
+            value={overlay.id}
+            options={overlays.map(({ id, title }) => ({ value: id, label: title }))}
+            onChange={(id) => choose({ overlay: id })}
+          />
+        )}
+      </div>
+      <p className={styles.quiet}>
+        {choices.input === 'engine'
+          ? 'Its keys stand for the keys of the board and go through the timing engine: the design can be learnt before the board exists, and a slip is told exactly.'
+          : 'The board sends results, not presses: what went wrong is then told as likely, and a press that sends nothing is not seen.'}
+      </p>
+    </>
+  );
+}

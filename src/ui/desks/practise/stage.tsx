@@ -1,0 +1,159 @@
+import type { Overlay } from '../../../core/board/overlay.ts';
+import { isBreakDue, spellsOf } from '../../../core/practice/care.ts';
+import { diagnosisWords } from '../../../core/practice/fault-words.ts';
+import type { Session } from '../../../core/practice/session.ts';
+import { usePractice } from '../../../store/practice/practice.ts';
+import { Button } from '../../widgets/button.tsx';
+import type { Hint } from './hint.ts';
+import styles from './practise.module.css';
+import { minutesWords, promptReason } from './practise-words.ts';
+import { PromptLine } from './prompt-line.tsx';
+import { SessionChoices } from './session-choices.tsx';
+import { SessionSummary, Welcome } from './session-summary.tsx';
+import type { Room } from './use-room.ts';
+import type { Running } from './use-run.ts';
+
+/** What stands over the board: the prompt, or how to begin. */
+export function Stage(props: {
+  readonly room: Room;
+  readonly running: Running;
+  readonly session: Session | null;
+  readonly hint: Hint | null;
+  readonly overlays: readonly Overlay[];
+}) {
+  const { room, running, session, hint } = props;
+  if (session !== null && running.active) {
+    return <Prompting room={room} running={running} session={session} hint={hint} />;
+  }
+  return session !== null ? (
+    <Paused session={session} running={running} />
+  ) : (
+    <Idle room={room} running={running} overlays={props.overlays} />
+  );
+}
+
+function Prompting({
+  room,
+  running,
+  session,
+  hint,
+}: {
+  readonly room: Room;
+  readonly running: Running;
+  readonly session: Session;
+  readonly hint: Hint | null;
+}) {
+  const prompt = session.prompts.at(-1);
+  if (prompt === undefined) return null;
+  return (
+    <section className={styles.stage} aria-label="Drill">
+      <p className={styles.reason}>{promptReason(prompt, room.textTitle)}</p>
+      <PromptLine prompt={prompt} session={session} keymap={room.keymap} host={room.host} />
+      <Word room={room} running={running} session={session} hint={hint} />
+      <div className={styles.bar}>
+        <TimeLine session={session} />
+        <Button tone="quiet" onClick={running.hint} disabled={hint !== null}>
+          Hint
+        </Button>
+        <Button tone="quiet" onClick={running.pause}>
+          Pause
+        </Button>
+        <span className={styles.quiet}>Escape held for a second pauses too.</span>
+      </div>
+    </section>
+  );
+}
+
+/** One line under the prompt, always there so that nothing jumps: the slip, else the hint, else nothing. */
+function Word({
+  room,
+  running,
+  session,
+  hint,
+}: {
+  readonly room: Room;
+  readonly running: Running;
+  readonly session: Session;
+  readonly hint: Hint | null;
+}) {
+  const { slip } = session;
+  const stray = running.strayCode;
+  return (
+    <div className={styles.word} aria-live="polite">
+      {slip !== null && (
+        <p className={styles.slip} data-testid="slip">
+          {diagnosisWords(room.keymap, slip).slice(0, 2).join(' ')}
+        </p>
+      )}
+      {slip === null && stray !== null && (
+        <p className={styles.quiet}>{stray} stands for no key of the board.</p>
+      )}
+      {hint !== null && <p className={styles.quiet}>{hint.words}</p>}
+    </div>
+  );
+}
+
+function TimeLine({ session }: { readonly session: Session }) {
+  const { activeMs, minutes } = session;
+  const share = Math.min(1, activeMs / (minutes * 60_000));
+  return (
+    <span className={styles.time}>
+      <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true" className={styles.timeBar}>
+        <rect width="100" height="4" className={styles.timeAll} />
+        <rect width={100 * share} height="4" className={styles.timeDone} />
+      </svg>
+      {minutesWords(activeMs, minutes)}
+    </span>
+  );
+}
+
+function Paused({ session, running }: { readonly session: Session; readonly running: Running }) {
+  const end = usePractice((state) => state.end);
+  return (
+    <section className={styles.stage} aria-label="Paused session">
+      <h2 className={styles.title}>Paused</h2>
+      <p>
+        {minutesWords(session.activeMs, session.minutes)}, {session.attempts.length} typed. Nothing of it is
+        lost, even if the page is closed.
+      </p>
+      <div className={styles.bar}>
+        <Button tone="accent" onClick={running.begin}>
+          Go on
+        </Button>
+        <Button onClick={end}>End the session</Button>
+      </div>
+    </section>
+  );
+}
+
+function Idle({
+  room,
+  running,
+  overlays,
+}: {
+  readonly room: Room;
+  readonly running: Running;
+  readonly overlays: readonly Overlay[];
+}) {
+  const ended = usePractice((state) => state.ended);
+  const last = ended.at(-1);
+  const isRecent = last !== undefined && Date.now() - (last.endedAt ?? 0) < 30 * 60_000;
+  const isBreak = isBreakDue(spellsOf(ended), Date.now());
+  const cannot = room.ranked.length === 0;
+  return (
+    <section className={styles.stage} aria-label="Practise">
+      {isRecent ? <SessionSummary room={room} session={last} /> : <Welcome room={room} />}
+      {isBreak && (
+        <p className={styles.rest} role="status">
+          Twenty minutes without a break: five minutes away from the keys now.
+        </p>
+      )}
+      <SessionChoices overlays={overlays} />
+      <div className={styles.bar}>
+        <Button tone={isBreak ? 'plain' : 'accent'} onClick={running.begin} disabled={cannot}>
+          {isRecent ? 'Another session' : 'Begin'}
+        </Button>
+      </div>
+    </section>
+  );
+}
