@@ -57,9 +57,9 @@ test('a typist is measured, the fit is shown over the data and used, kept for th
   }
 
   const dialog = page.getByRole('dialog', { name: 'Your own figures' });
-  // Gaps of some 150 ms from press to press, 80 to 102 ms down.
-  await expect(dialog.getByText(/^1[45]\d ms/)).toBeVisible();
-  await expect(dialog.getByText(/^9\d ms/)).toBeVisible();
+  // Gaps of some 150 ms from press to press, and pairs as practised as these are faster than any; 80 to 102 ms down.
+  await expect(dialog.getByText(/^1[4-7]\d ms/)).toBeVisible();
+  await expect(dialog.getByText(/^[89]\d ms/)).toBeVisible();
   await expect(dialog.getByRole('figure')).toHaveCount(3);
   expect(await accessibilityFaults(page)).toEqual([]);
   const saved = JSON.parse(

@@ -1,5 +1,6 @@
+import { isModifier } from '../keymap/codes.ts';
 import { chordsOf, layersOfChord } from '../keymap/timing.ts';
-import type { Chord, ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
+import type { Action, Chord, ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
 import { watchedChords } from './accidents.ts';
 import type { ChordToWatch } from './chord-misfires.ts';
 import { chordMissShare } from './chord-misses.ts';
@@ -22,6 +23,8 @@ export interface ChordWish {
   readonly keys: readonly [least: number, most: number];
   readonly windowMs: number;
   readonly layers: readonly LayerId[];
+  /** Sets of one hand, sets over both, or any. */
+  readonly hands: 'one' | 'two' | 'any';
   /** How many of the best to give. */
   readonly limit: number;
   /** How many sets to look at, at most; sets with fewer keys come first. */
@@ -31,6 +34,7 @@ export interface ChordWish {
 export const USUAL_WISH: Omit<ChordWish, 'layers'> = {
   keys: [2, 4],
   windowMs: 50,
+  hands: 'any',
   limit: 10,
   mostSets: 2_000_000,
 };
@@ -49,7 +53,9 @@ export interface ChordSuggestion {
   readonly conflicts: readonly Conflict[];
   /** Chords of the same shape: the same seats of either hand. */
   readonly like: readonly ChordId[];
-  /** What it is ranked by, the less the better: misfires and, in the same coin, misses, discomfort and conflicts. */
+  /** Chords of as many keys that have all of them but one. */
+  readonly near: readonly ChordId[];
+  /** What it is ranked by, the less the better: misfires and, in the same coin, misses, discomfort, conflicts and likeness. */
   readonly cost: number;
 }
 
@@ -62,6 +68,10 @@ export interface ChordSuggestions {
 /** In misfires per 1,000 words; judgement, no source. */
 const MISS_COST = 0.02;
 const CONFLICT_COST = { chord: 3, holdTap: 1, heldKey: 8 };
+/** A chord that is easily taken for another one: its mirror image, or another key in one place. */
+const LIKENESS_COST = { like: 0.2, near: 0.3 };
+/** Progress is told after so many sets, which take about a hundredth of a second. */
+const TELL_SETS = 8192;
 
 interface Ranked {
   readonly keys: readonly number[];
@@ -70,21 +80,24 @@ interface Ranked {
 
 /**
  * Ranks all sets of keys for a chord. Sets that are a chord on one of the layers already are left out. Of equal cost the
- * one whose keys come first on the board.
+ * one whose keys come first on the board. `tell` hears now and then how many sets have been looked at.
  */
 export function suggestChords(
   keymap: Keymap,
   runs: PressRuns,
   person: Person,
   wish: ChordWish,
+  tell: (considered: number) => void = () => undefined,
 ): ChordSuggestions {
   const situation = situationOf(runs, person);
   const judge = judgeOf(keymap, situation, wish);
   const best: Ranked[] = [];
   let considered = 0;
   const consider = (keys: readonly number[]): boolean => {
+    if (!judge.isWanted(keys)) return true;
     if (considered >= wish.mostSets) return false;
     considered++;
+    if (considered % TELL_SETS === 0) tell(considered);
     const cost = judge.cost(keys);
     const worst = best.at(-1)?.cost ?? Number.POSITIVE_INFINITY;
     if (best.length < wish.limit || cost < worst) insert(best, { keys: [...keys], cost }, wish.limit);
@@ -121,6 +134,8 @@ function eachSet(count: number, size: number, take: (keys: readonly number[]) =>
 }
 
 interface Judge {
+  /** Whether the hands are those asked for. */
+  isWanted(keys: readonly number[]): boolean;
   cost(keys: readonly number[]): number;
   explain(ranked: Ranked): ChordSuggestion;
 }
@@ -139,6 +154,7 @@ function judgeOf(keymap: Keymap, situation: Situation, wish: ChordWish): Judge {
   );
   const pairCost = seats.map((one) => Float64Array.from(seats, (other) => pairDiscomfort(one, other)));
   return {
+    isWanted: (keys) => wish.hands === 'any' || isOneHand(seats, keys) === (wish.hands === 'one'),
     cost(keys) {
       let cost =
         (misfires.get(setNumber(keys)) ?? 0) + (keys.length - 2) * KEY_DISCOMFORT + misses(keys) * MISS_COST;
@@ -147,7 +163,7 @@ function judgeOf(keymap: Keymap, situation: Situation, wish: ChordWish): Judge {
         for (let other = at + 1; other < keys.length; other++) cost += pairCost[key]?.[keys[other] ?? 0] ?? 0;
       }
       for (const chord of standing) cost += conflictCost(chord, keys);
-      return cost;
+      return cost + likenessCost(standing, seats, keys);
     },
     explain({ keys, cost }) {
       const chord: ChordToWatch = { keys, windowMs: wish.windowMs, quietBeforeMs: 0, layers };
@@ -162,6 +178,7 @@ function judgeOf(keymap: Keymap, situation: Situation, wish: ChordWish): Judge {
           ...keys.flatMap((key) => inTheWay[key] ?? []),
         ],
         like: standing.filter((each) => each.shape === shapeOf(own)).map(({ id }) => id),
+        near: standing.filter((each) => isNear(each, keys)).map(({ id }) => id),
         cost,
       };
     },
@@ -173,14 +190,19 @@ function missTable(situation: Situation, windowMs: number): (keys: readonly numb
   const { seats } = situation.runs;
   const known = new Map<number, number>();
   return (keys) => {
-    const isOneHand = keys.every((key) => seats[key]?.left === seats[keys[0] ?? 0]?.left);
-    const name = keys.length * 2 + (isOneHand ? 1 : 0);
+    const name = keys.length * 2 + (isOneHand(seats, keys) ? 1 : 0);
     const found = known.get(name);
     if (found !== undefined) return found;
     const share = chordMissShare(situation, { keys, windowMs, quietBeforeMs: 0, layers: 0 }, []);
     known.set(name, share * 1000);
     return share * 1000;
   };
+}
+
+function isOneHand(seats: readonly Seat[], keys: readonly number[]): boolean {
+  const left = seats[keys[0] ?? 0]?.left;
+  for (const key of keys) if (seats[key]?.left !== left) return false;
+  return true;
 }
 
 interface StandingChord {
@@ -218,6 +240,27 @@ function shapeOf(seats: readonly Seat[]): string {
     .join(', ');
 }
 
+/** What it costs that a chord is there which this one may be taken for; shapes are compared only where the size fits. */
+function likenessCost(
+  standing: readonly StandingChord[],
+  seats: readonly Seat[],
+  keys: readonly number[],
+): number {
+  let cost = 0;
+  let shape: string | null = null;
+  for (const chord of standing) {
+    if (chord.size !== keys.length) continue;
+    if (isNear(chord, keys)) cost += LIKENESS_COST.near;
+    shape ??= shapeOf(keys.flatMap((key) => seats[key] ?? []));
+    if (chord.shape === shape) cost += LIKENESS_COST.like;
+  }
+  return cost;
+}
+
+function isNear(chord: StandingChord, keys: readonly number[]): boolean {
+  return chord.size === keys.length && shared(chord, keys) === chord.size - 1;
+}
+
 function shared({ has }: StandingChord, keys: readonly number[]): number {
   let count = 0;
   for (const key of keys) count += has[key] ?? 0;
@@ -236,21 +279,28 @@ function chordConflict(chord: StandingChord, keys: readonly number[]): Conflict 
   return { what: chord.size > keys.length ? 'larger-chord' : 'smaller-chord', chord: chord.id };
 }
 
-/** A key that is held for something on one of the layers. */
+/** A key that is held for something on one of the layers; a key that falls through does what it does on the base layer. */
 function keyConflict(
   keymap: Keymap,
   key: KeyId,
   layers: readonly LayerId[],
 ): Extract<Conflict, { key: KeyId }> | null {
   let found: Extract<Conflict, { key: KeyId }> | null = null;
-  for (const layer of keymap.layers) {
-    if (!layers.includes(layer.id) || !Object.hasOwn(layer.places, key)) continue;
-    const { tap, hold } = layer.places[key] ?? {};
-    const only = tap ?? hold;
+  const base = keymap.layers[0]?.places ?? {};
+  for (const { id, places } of keymap.layers) {
+    if (!layers.includes(id)) continue;
+    const binding = Object.hasOwn(places, key) ? places[key] : Object.hasOwn(base, key) ? base[key] : undefined;
+    const { tap, hold } = binding ?? {};
     if (tap !== undefined && hold !== undefined) found ??= { what: 'hold-tap', key };
-    else if (only?.do === 'layer' && only.mode === 'while-held') return { what: 'held-key', key };
+    else if (isHeldFor(tap ?? hold)) return { what: 'held-key', key };
   }
   return found;
+}
+
+/** Layers while held, and keys that are nothing but a modifier, are down while others are pressed. */
+function isHeldFor(action: Action | undefined): boolean {
+  if (action?.do === 'layer') return action.mode === 'while-held';
+  return action?.do === 'key' && isModifier(action.code);
 }
 
 function costOfKey(what: Conflict['what'] | undefined): number {
