@@ -14,8 +14,9 @@ export const USAGE = `usage: npm run -s handful -- COMMAND …
 
   accidents FILE [--text NAME_OR_FILE] [--wpm N] [--simulate WORDS --seed N] [--json] [--host LAYOUT]
       how often ordinary typing sets chords and holds off, how often they fail when meant, how long letters wait
-  suggest FILE --action ACTION [--keys 2-4] [--text NAME_OR_FILE] [--wpm N] [--window MS] [--json] [--host LAYOUT]
-      chords for an action such as '{"do":"key","code":"Tab"}' on the base layer, the best first
+  suggest FILE --action ACTION [--keys 2-4] [--hands one|two|any] [--layers A,B] [--window MS]
+      [--text NAME_OR_FILE] [--wpm N] [--json] [--host LAYOUT]
+      chords for an action such as '{"do":"key","code":"Tab"}', the best first; on the base layer if none is named
   diff A B [--text NAME_OR_FILE] [--wpm N] [--json]
       what differs by key and layer, and what that does to needs, accidents and hands; code 1 where B types less than A
 

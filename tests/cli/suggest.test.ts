@@ -37,6 +37,19 @@ describe('suggest --json', () => {
     for (const { keys } of jsonOf('--keys', '3').suggestions) expect(keys.length).toBe(3);
     expect(jsonOf('--keys', '2-3').considered).toBe(630 + 7140);
   });
+
+  test('--hands says over which, and both together are all', () => {
+    const [one, two] = ['one', 'two'].map((hands) => jsonOf('--keys', '2', '--hands', hands));
+    expect(one.considered + two.considered).toBe(630);
+    const halves = (keys: readonly string[]) =>
+      new Set(keys.map((id) => keymap.board.keys.find((key) => key.id === id)?.hand)).size;
+    for (const { keys } of one.suggestions) expect(halves(keys)).toBe(1);
+    for (const { keys } of two.suggestions) expect(halves(keys)).toBe(2);
+  });
+
+  test('--layers is where it is live, by id or by name', () => {
+    expect(jsonOf('--keys', '2', '--layers', 'Base').suggestions[0].chord.layers).toEqual(['base']);
+  });
 });
 
 test('suggest for people names keys and reasons', () => {
@@ -56,6 +69,8 @@ test.each([
   [['--action', TAB, '--keys', '5'], /--keys: found "5"/],
   [['--action', TAB, '--keys', '4-2'], /--keys: found "4-2"/],
   [['--action', TAB, '--window', '0'], /--window/],
+  [['--action', TAB, '--hands', 'three'], /--hands: found "three"/],
+  [['--action', TAB, '--layers', 'base, attic'], /no layer "attic"; there are base/],
 ])('%j is refused', (args, sentence) => {
   const { output, problem, exitCode } = outcomeOf(...args);
   expect([output, exitCode]).toEqual(['', 2]);

@@ -8,13 +8,8 @@ import { actionSchema } from '../../core/keymap/schema.ts';
 import { chordsOf } from '../../core/keymap/timing.ts';
 import type { Action, Chord, Keymap } from '../../core/keymap/types.ts';
 import { pressRunsOf } from '../../core/typist/press-runs.ts';
-import {
-  type ChordSuggestion,
-  type ChordSuggestions,
-  type Conflict,
-  suggestChords,
-  USUAL_WISH,
-} from '../../core/typist/suggest-chords.ts';
+import { type ChordSuggestions, suggestChords, USUAL_WISH } from '../../core/typist/suggest-chords.ts';
+import { reasonsOf } from '../../core/typist/suggestion-words.ts';
 import { findCounts } from '../find-counts.ts';
 import { openDesign } from '../open-design.ts';
 import { answered, type Outcome, refused } from '../outcome.ts';
@@ -22,8 +17,9 @@ import { personOf, wholeNumber } from '../person-of.ts';
 import { plainTable, shown } from '../plain-table.ts';
 
 /**
- * `suggest FILE --action ACTION [--keys 2-4] [--text NAME_OR_FILE] [--wpm N] [--window MS] [--json] [--host LAYOUT]`: chords
- * for an action on the base layer, the best first. Exit code 1 where there is none.
+ * `suggest FILE --action ACTION [--keys 2-4] [--hands one|two|any] [--layers A,B] [--text NAME_OR_FILE] [--wpm N] [--window MS]
+ * [--json] [--host LAYOUT]`: chords for an action, the best first; on the base layer unless layers are named. Exit code 1
+ * where there is none.
  */
 export function suggestCommand(args: readonly string[]): Outcome {
   const { values, positionals } = parseArgs({
@@ -34,6 +30,8 @@ export function suggestCommand(args: readonly string[]): Outcome {
       keys: { type: 'string', default: '2-4' },
       text: { type: 'string', default: 'english' },
       wpm: { type: 'string' },
+      hands: { type: 'string', default: USUAL_WISH.hands },
+      layers: { type: 'string' },
       window: { type: 'string', default: String(USUAL_WISH.windowMs) },
       json: { type: 'boolean', default: false },
       host: { type: 'string' },
@@ -45,6 +43,9 @@ export function suggestCommand(args: readonly string[]): Outcome {
   if (!keys.ok) return refused(keys.problem);
   const windowMs = wholeNumber('window', values.window, 1, 400);
   if (!windowMs.ok) return refused(windowMs.problem);
+  const hands = HANDS.find((each) => each === values.hands);
+  if (hands === undefined)
+    return refused(`--hands: found ${JSON.stringify(values.hands)}, expected one, two or any.`);
   const person = personOf(values.wpm);
   if (!person.ok) return refused(person.problem);
   const counts = findCounts(values.text);
@@ -54,11 +55,14 @@ export function suggestCommand(args: readonly string[]): Outcome {
   const { keymap, host } = design.value;
   const action = readAction(values.action, keymap);
   if (!action.ok) return refused(action.problem);
+  const layers = readLayers(values.layers, keymap);
+  if (!layers.ok) return refused(layers.problem);
   const wish = {
     ...USUAL_WISH,
     keys: keys.value,
     windowMs: windowMs.value,
-    layers: keymap.layers.slice(0, 1).map(({ id }) => id),
+    hands,
+    layers: layers.value,
   };
   const found = suggestChords(keymap, pressRunsOf(keymap, host, counts.value), person.value, wish);
   const output = values.json
@@ -73,6 +77,21 @@ function readKeys(text: string): Result<readonly [number, number], string> {
   if (first === '' || least > most)
     return fail(`--keys: found ${JSON.stringify(text)}, expected 2-4, 3 or the like.`);
   return ok([least, most]);
+}
+
+const HANDS = ['one', 'two', 'any'] as const;
+
+/** Layers by id or name, joined by commas; the base layer without any. */
+function readLayers(text: string | undefined, keymap: Keymap): Result<readonly string[], string> {
+  if (text === undefined) return ok(keymap.layers.slice(0, 1).map(({ id }) => id));
+  const named = text.split(',').map((name) => name.trim());
+  const layers = named.map((name) => keymap.layers.find((layer) => layer.id === name || layer.name === name));
+  const unknown = named.find((_, at) => layers[at] === undefined);
+  if (unknown !== undefined) {
+    const known = keymap.layers.map(({ id }) => id).join(', ');
+    return fail(`--layers: there is no layer ${JSON.stringify(unknown)}; there are ${known}.`);
+  }
+  return ok([...new Set(layers.flatMap((layer) => (layer === undefined ? [] : [layer.id])))]);
 }
 
 /** An action that the design could hold: its shape, and the layer that it may name. */
@@ -127,31 +146,10 @@ function suggestionsText(keymap: Keymap, { suggestions, considered }: ChordSugge
     suggestion.keys.map((key) => keyName(keymap.board, key)).join(' + '),
     suggestion.misfiresPer1000Words.toFixed(2),
     suggestion.missesPer1000Uses.toFixed(0),
-    reasonsOf(keymap, suggestion).join(', '),
+    reasonsOf(keymap, suggestion)
+      .map(({ text }) => text)
+      .join(', '),
   ]);
   const looked = `${considered} sets of keys looked at.`;
   return [shown(keymap.name), plainTable([heading, ...rows]), looked, CAUTION].join('\n\n');
-}
-
-function reasonsOf(keymap: Keymap, { comfort, conflicts, like }: ChordSuggestion): readonly string[] {
-  return [
-    ...comfort.map((reason) =>
-      reason === 'off-the-finger-s-column' ? "off the finger's column" : reason.replaceAll('-', ' '),
-    ),
-    ...conflicts.map((conflict) => conflictText(keymap, conflict)),
-    ...like.map((id) => `the shape of ${id}`),
-  ];
-}
-
-function conflictText(keymap: Keymap, conflict: Conflict): string {
-  switch (conflict.what) {
-    case 'larger-chord':
-      return `waits for ${conflict.chord}, which is larger`;
-    case 'smaller-chord':
-      return `makes ${conflict.chord} wait, which is smaller`;
-    case 'hold-tap':
-      return `${keyName(keymap.board, conflict.key)} has a hold`;
-    case 'held-key':
-      return `${keyName(keymap.board, conflict.key)} is held for a layer`;
-  }
 }

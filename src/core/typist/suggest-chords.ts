@@ -1,6 +1,4 @@
-import { isModifier } from '../keymap/codes.ts';
-import { chordsOf, layersOfChord } from '../keymap/timing.ts';
-import type { Action, Chord, ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
+import type { ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
 import { watchedChords } from './accidents.ts';
 import type { ChordToWatch } from './chord-misfires.ts';
 import { chordMissShare } from './chord-misses.ts';
@@ -11,11 +9,13 @@ import {
   keyDiscomfort,
   pairDiscomfort,
 } from './comfort.ts';
+import { type Conflict, costOfKey, heldOn } from './conflicts.ts';
 import { misfiresOfSets, setNumber } from './misfires-of-sets.ts';
 import type { Seat } from './pair-class.ts';
 import type { Person } from './person.ts';
 import type { PressRuns } from './press-runs.ts';
 import { type Situation, situationOf } from './situation.ts';
+import { chordConflict, costBeside, isLike, isNear, shapesOf, standingChords } from './standing-chords.ts';
 
 /** What is asked for. */
 export interface ChordWish {
@@ -38,11 +38,6 @@ export const USUAL_WISH: Omit<ChordWish, 'layers'> = {
   limit: 10,
   mostSets: 2_000_000,
 };
-
-/** What a set of keys gets in the way of. */
-export type Conflict =
-  | { readonly what: 'larger-chord' | 'smaller-chord'; readonly chord: ChordId }
-  | { readonly what: 'hold-tap' | 'held-key'; readonly key: KeyId };
 
 /** A set of keys that could be the chord. */
 export interface ChordSuggestion {
@@ -67,9 +62,6 @@ export interface ChordSuggestions {
 
 /** In misfires per 1,000 words; judgement, no source. */
 const MISS_COST = 0.02;
-const CONFLICT_COST = { chord: 3, holdTap: 1, heldKey: 8 };
-/** A chord that is easily taken for another one: its mirror image, or another key in one place. */
-const LIKENESS_COST = { like: 0.2, near: 0.3 };
 /** Progress is told after so many sets, which take about a hundredth of a second. */
 const TELL_SETS = 8192;
 
@@ -145,13 +137,12 @@ function judgeOf(keymap: Keymap, situation: Situation, wish: ChordWish): Judge {
   const { seats, compiled } = runs;
   const layers = wish.layers.reduce((mask, id) => mask | (1 << compiled.layerIds.indexOf(id)), 0);
   const misfires = misfiresOfSets(situation, wish.windowMs, layers);
-  const standing = standingChords(keymap, runs, wish.layers);
+  const shapes = shapesOf(seats);
+  const standing = standingChords(keymap, runs, wish.layers, shapes);
   const watched = watchedChords(keymap, runs);
   const misses = missTable(situation, wish.windowMs);
-  const inTheWay = keymap.board.keys.map(({ id }) => keyConflict(keymap, id, wish.layers));
-  const ownCost = seats.map(
-    (seat, key) => keyDiscomfort(seat) + (inTheWay[key] === null ? 0 : costOfKey(inTheWay[key]?.what)),
-  );
+  const inTheWay = keymap.board.keys.map(({ id }) => heldOn(keymap, id, wish.layers));
+  const ownCost = seats.map((seat, key) => keyDiscomfort(seat) + costOfKey(inTheWay[key] ?? null));
   const pairCost = seats.map((one) => Float64Array.from(seats, (other) => pairDiscomfort(one, other)));
   return {
     isWanted: (keys) => wish.hands === 'any' || isOneHand(seats, keys) === (wish.hands === 'one'),
@@ -162,8 +153,7 @@ function judgeOf(keymap: Keymap, situation: Situation, wish: ChordWish): Judge {
         cost += ownCost[key] ?? 0;
         for (let other = at + 1; other < keys.length; other++) cost += pairCost[key]?.[keys[other] ?? 0] ?? 0;
       }
-      for (const chord of standing) cost += conflictCost(chord, keys);
-      return cost + likenessCost(standing, seats, keys);
+      return cost + costBeside(standing, keys, shapes);
     },
     explain({ keys, cost }) {
       const chord: ChordToWatch = { keys, windowMs: wish.windowMs, quietBeforeMs: 0, layers };
@@ -177,7 +167,7 @@ function judgeOf(keymap: Keymap, situation: Situation, wish: ChordWish): Judge {
           ...standing.flatMap((each) => chordConflict(each, keys) ?? []),
           ...keys.flatMap((key) => inTheWay[key] ?? []),
         ],
-        like: standing.filter((each) => each.shape === shapeOf(own)).map(({ id }) => id),
+        like: standing.filter((each) => isLike(each, keys, shapes)).map(({ id }) => id),
         near: standing.filter((each) => isNear(each, keys)).map(({ id }) => id),
         cost,
       };
@@ -203,106 +193,4 @@ function isOneHand(seats: readonly Seat[], keys: readonly number[]): boolean {
   const left = seats[keys[0] ?? 0]?.left;
   for (const key of keys) if (seats[key]?.left !== left) return false;
   return true;
-}
-
-interface StandingChord {
-  readonly id: ChordId;
-  readonly has: Uint8Array;
-  readonly size: number;
-  readonly shape: string;
-}
-
-function standingChords(
-  keymap: Keymap,
-  { compiled, seats }: PressRuns,
-  layers: readonly LayerId[],
-): readonly StandingChord[] {
-  const isLive = (chord: Chord) => layersOfChord(keymap, chord).some((id) => layers.includes(id));
-  return chordsOf(keymap)
-    .filter(isLive)
-    .map((chord) => {
-      const has = new Uint8Array(compiled.keyIds.length);
-      const keys = chord.keys.map((key) => compiled.keyNumbers.get(key) ?? -1);
-      for (const key of keys) has[key] = 1;
-      return {
-        id: chord.id,
-        has,
-        size: chord.keys.length,
-        shape: shapeOf(keys.flatMap((key) => seats[key] ?? [])),
-      };
-    });
-}
-
-function shapeOf(seats: readonly Seat[]): string {
-  return seats
-    .map(({ finger, row, column }) => `${finger} ${row} ${column}`)
-    .sort()
-    .join(', ');
-}
-
-/** What it costs that a chord is there which this one may be taken for; shapes are compared only where the size fits. */
-function likenessCost(
-  standing: readonly StandingChord[],
-  seats: readonly Seat[],
-  keys: readonly number[],
-): number {
-  let cost = 0;
-  let shape: string | null = null;
-  for (const chord of standing) {
-    if (chord.size !== keys.length) continue;
-    if (isNear(chord, keys)) cost += LIKENESS_COST.near;
-    shape ??= shapeOf(keys.flatMap((key) => seats[key] ?? []));
-    if (chord.shape === shape) cost += LIKENESS_COST.like;
-  }
-  return cost;
-}
-
-function isNear(chord: StandingChord, keys: readonly number[]): boolean {
-  return chord.size === keys.length && shared(chord, keys) === chord.size - 1;
-}
-
-function shared({ has }: StandingChord, keys: readonly number[]): number {
-  let count = 0;
-  for (const key of keys) count += has[key] ?? 0;
-  return count;
-}
-
-/** Infinite where the set is that chord already. */
-function conflictCost(chord: StandingChord, keys: readonly number[]): number {
-  const common = shared(chord, keys);
-  if (common < 2 || (common < chord.size && common < keys.length)) return 0;
-  return common === chord.size && common === keys.length ? Number.POSITIVE_INFINITY : CONFLICT_COST.chord;
-}
-
-function chordConflict(chord: StandingChord, keys: readonly number[]): Conflict | null {
-  if (conflictCost(chord, keys) === 0) return null;
-  return { what: chord.size > keys.length ? 'larger-chord' : 'smaller-chord', chord: chord.id };
-}
-
-/** A key that is held for something on one of the layers; a key that falls through does what it does on the base layer. */
-function keyConflict(
-  keymap: Keymap,
-  key: KeyId,
-  layers: readonly LayerId[],
-): Extract<Conflict, { key: KeyId }> | null {
-  let found: Extract<Conflict, { key: KeyId }> | null = null;
-  const base = keymap.layers[0]?.places ?? {};
-  for (const { id, places } of keymap.layers) {
-    if (!layers.includes(id)) continue;
-    const binding = Object.hasOwn(places, key) ? places[key] : Object.hasOwn(base, key) ? base[key] : undefined;
-    const { tap, hold } = binding ?? {};
-    if (tap !== undefined && hold !== undefined) found ??= { what: 'hold-tap', key };
-    else if (isHeldFor(tap ?? hold)) return { what: 'held-key', key };
-  }
-  return found;
-}
-
-/** Layers while held, and keys that are nothing but a modifier, are down while others are pressed. */
-function isHeldFor(action: Action | undefined): boolean {
-  if (action?.do === 'layer') return action.mode === 'while-held';
-  return action?.do === 'key' && isModifier(action.code);
-}
-
-function costOfKey(what: Conflict['what'] | undefined): number {
-  return what === 'held-key' ? CONFLICT_COST.heldKey : CONFLICT_COST.holdTap;
 }

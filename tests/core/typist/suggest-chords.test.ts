@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { boardRows } from '../../../src/core/board/rows.ts';
 import { estimateAccidents } from '../../../src/core/typist/accidents.ts';
 import { personOfGroup } from '../../../src/core/typist/person.ts';
 import { suggestChords, USUAL_WISH } from '../../../src/core/typist/suggest-chords.ts';
@@ -35,15 +36,23 @@ describe('all sets of keys for a chord', () => {
     expect(rankOf(better)).toBeLessThan(rankOf(worse));
   });
 
+  test('progress is told on the way', () => {
+    const told: number[] = [];
+    suggestChords(plain, runs, person, wish, (sets) => told.push(sets));
+    expect(told.length).toBe(Math.floor(considered / 8192));
+    expect(told).toEqual(told.toSorted((one, other) => one - other));
+  });
+
   test('a budget stops it', () => {
     const few = suggestChords(plain, runs, person, { ...wish, mostSets: 700 });
     expect(few).toMatchObject({ considered: 700, stoppedBy: 'budget' });
   });
 });
 
+const many = suggestChords(plain, runs, person, { ...wish, limit: 10_000, keys: [2, 3] }).suggestions;
+
 test.each(['DF', 'TH', 'ER', 'THE', 'JK'])('the ranking has the figures of the estimate: %s', (letters) => {
-  const { suggestions } = suggestChords(plain, runs, person, { ...wish, limit: 10_000, keys: [2, 3] });
-  const found = suggestions.find(({ keys }) => [...keys].sort().join() === keysOf(letters).join());
+  const found = many.find(({ keys }) => [...keys].sort().join() === keysOf(letters).join());
   const [chord] = estimateAccidents(plainKeymap({}, [chordOver(letters, 50)]), runs, person).chords;
   // The ranking looks at no other chord, the estimate at the chord itself with the key before as well.
   expect(found?.misfiresPer1000Words).toBeCloseTo(chord?.misfiresPer1000Words ?? -1, 1);
@@ -70,6 +79,26 @@ describe('what a set gets in the way of', () => {
     expect(conflictsOf('SDE')).toEqual([{ what: 'smaller-chord', chord: 'chord-SD' }]);
     expect(conflictsOf('DF')).toEqual([{ what: 'hold-tap', key: keyOf.get('F') }]);
     expect(conflictsOf('WE')).toEqual([]);
+  });
+
+  test('a key that is held while others are pressed is named, be it for a layer or as a modifier', () => {
+    const [, , , thumbs = []] = boardRows(keymap.board);
+    const shift = thumbs[2] ?? '';
+    const withShift = suggestions.filter(({ keys }) => keys.includes(shift));
+    expect(withShift.length).toBeGreaterThan(30);
+    for (const { conflicts } of withShift) expect(conflicts).toContainEqual({ what: 'held-key', key: shift });
+  });
+
+  test('a chord that has all keys but one is named, and costs something', () => {
+    const nearOf = (letters: string) =>
+      suggestions.find(({ keys }) => [...keys].sort().join() === keysOf(letters).join())?.near;
+    expect(nearOf('SX')).toEqual(['chord-SD']);
+    expect(nearOf('JKO')).toEqual(['chord-JKL']);
+    expect(nearOf('WE')).toEqual([]);
+    const costOf = (keysIn: typeof suggestions, letters: string) =>
+      keysIn.find(({ keys }) => [...keys].sort().join() === keysOf(letters).join())?.cost ?? 0;
+    expect(costOf(suggestions, 'KL')).toBeGreaterThan(costOf(many, 'KL'));
+    expect(costOf(suggestions, 'WE')).toBeCloseTo(costOf(many, 'WE'), 9);
   });
 
   test('a chord of the same shape on the other hand is named', () => {
