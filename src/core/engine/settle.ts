@@ -49,7 +49,7 @@ export class Settle {
     for (;;) {
       if (this.due < (line.done ? now : line.t)) this.timer(now);
       else if (line.done) return;
-      else if (this.open === null) this.take(now);
+      else if (this.open === null || this.passesAlone()) this.take(now);
       else this.queue(this.open, now);
     }
   }
@@ -59,8 +59,14 @@ export class Settle {
     if (this.open?.tapIfAlone === true && !this.pressedInside) {
       this.due = Infinity;
       this.isAlone = true;
+      this.line.requeue();
       if (this.explain !== null) this.explain.alone(this.openKey, now);
     } else this.settle(true, 'S8', now);
+  }
+
+  /** S14: the ups of other keys go past a key that is alone; nothing is in its queue then. */
+  private passesAlone(): boolean {
+    return this.isAlone && this.line.isUp && this.line.subject !== this.openKey;
   }
 
   /** S3 to S7, S14: an item comes while a key is open. */

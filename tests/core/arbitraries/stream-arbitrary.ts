@@ -34,7 +34,9 @@ const stepArbitrary: fc.Arbitrary<Step> = fc.record({
 export function thresholdsOf(keymap: Keymap): readonly number[] {
   const bindings = keymap.layers.flatMap((layer) => Object.values(layer.places));
   const timings = [timingOf(keymap), ...bindings.map((binding) => timingOf(keymap, binding))];
-  const chords = chordsOf(keymap).flatMap((chord) => [chord.windowMs, chord.quietBeforeMs ?? 0]);
+  const chords = chordsOf(keymap).flatMap(({ windowMs, quietBeforeMs = 0, holdAfterMs }) =>
+    holdAfterMs === undefined ? [windowMs, quietBeforeMs] : [windowMs, quietBeforeMs, holdAfterMs],
+  );
   const ofBindings = timings.flatMap((one) => [one.holdAfterMs, one.quietBeforeMs, one.againWithinMs]);
   return [...new Set([...chords, ...ofBindings])].toSorted((a, b) => a - b);
 }
@@ -86,7 +88,16 @@ export function playableArbitrary(
   most = 40,
   change: (keymap: Keymap) => Keymap = (keymap) => keymap,
 ): fc.Arbitrary<PlayableCase> {
-  return fc.tuple(keymapArbitrary(wanted), stepsArbitrary(most)).map(([made, [steps, last]]) => {
+  return playableOn(keymapArbitrary(wanted), most, change);
+}
+
+/** The same for designs of any arbitrary. */
+export function playableOn(
+  keymaps: fc.Arbitrary<Keymap>,
+  most = 40,
+  change: (keymap: Keymap) => Keymap = (keymap) => keymap,
+): fc.Arbitrary<PlayableCase> {
+  return fc.tuple(keymaps, stepsArbitrary(most)).map(([made, [steps, last]]) => {
     const keymap = change(made);
     const events = eventsOf(keymap, steps, last);
     const files = () => `keymap.json:\n${JSON.stringify(keymap)}\nevents.json:\n${JSON.stringify(events)}`;

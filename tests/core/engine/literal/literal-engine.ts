@@ -205,8 +205,11 @@ class LiteralEngine {
   /** S8, S14 */
   private timer(): void {
     const pressedInside = this.queue.some((item) => item.type === 'down');
-    if (this.open?.bound.timing.tapIfAlone && !pressedInside) this.open.due = null;
-    else this.settle('hold');
+    if (this.open?.bound.timing.tapIfAlone && !pressedInside) {
+      this.open.due = null;
+      for (const item of this.queue) this.takeUp(item);
+      this.queue = [];
+    } else this.settle('hold');
   }
 
   /** S2 */
@@ -220,6 +223,10 @@ class LiteralEngine {
   }
 
   private takeWhileOpen(item: Item, open: OpenKey): void {
+    if (open.due === null && item.type === 'up' && item.of !== open.of) {
+      this.takeUp(item); // S14
+      return;
+    }
     this.queue.push(item);
     const { holdBy, sameHandTaps } = open.bound.timing;
     if (item.type === 'up') {

@@ -82,7 +82,7 @@ describe('the engine and the rules to the letter give the same output for design
     (_, choice) => {
       fc.assert(
         fc.property(grownKeymapArbitrary(choice), draws, (keymap, drawn) => agree(keymap, drawn)),
-        { numRuns: 2000 },
+        { numRuns: 800 },
       );
     },
     60_000,
@@ -111,7 +111,7 @@ describe('the engine and the rules to the letter give the same output for design
       fc.property(grownKeymapArbitrary(choice), draws, (keymap, drawn) =>
         agree(holdsShift(keymap), drawn, host),
       ),
-      { numRuns: 2000 },
+      { numRuns: 800 },
     );
   }, 60_000);
 });
