@@ -21,7 +21,9 @@ export function namesOf(keymap: Keymap, host: HostLayout): Names {
   const keyWord = (key: KeyId) => {
     const tap = bindingAt(keymap, { layer: base, key })?.tap;
     const legend = tap === undefined || tap.do === 'layer' ? '' : legendOf(tap, { keymap, host });
-    return legend === '' ? keyName(keymap.board, key) : legend;
+    if (legend === '') return keyName(keymap.board, key);
+    // A letter is called as it stands on the cap of a keyboard.
+    return /^\p{Ll}$/u.test(legend) ? legend.toLocaleUpperCase('en') : legend;
   };
   return {
     key(key) {

@@ -15,6 +15,11 @@ export const DESKS: readonly Desk[] = [
     Desk: lazy(async () => ({ default: (await import('../desks/design/design-desk.tsx')).DesignDesk })),
   },
   {
+    id: 'rehearse',
+    title: 'Rehearse',
+    Desk: lazy(async () => ({ default: (await import('../desks/rehearse/rehearse-desk.tsx')).RehearseDesk })),
+  },
+  {
     id: 'practise',
     title: 'Practise',
     Desk: lazy(async () => ({ default: (await import('../desks/practise/practise-desk.tsx')).PractiseDesk })),

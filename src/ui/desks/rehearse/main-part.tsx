@@ -1,0 +1,126 @@
+import { useMemo } from 'react';
+import { type Comparison, compareRuns } from '../../../core/rehearse/compare.ts';
+import { namesOf } from '../../../core/rehearse/key-words.ts';
+import type { Run } from '../../../core/rehearse/run.ts';
+import { shownText } from '../../../core/rehearse/shown-text.ts';
+import type { Slip } from '../../../core/rehearse/slips.ts';
+import { typedBy } from '../../../core/rehearse/typed-by.ts';
+import { useRehearsal } from '../../../store/rehearse/rehearsal.ts';
+import { slipsIn, useComparedRun, usePlayed, useTried } from '../../../store/rehearse/use-runs.ts';
+import { useTypist } from '../../../store/typist.ts';
+import { Button } from '../../widgets/button.tsx';
+import { OutText } from './out-text.tsx';
+import { Readout } from './readout.tsx';
+import styles from './rehearse.module.css';
+import { useWriting } from './source/use-writing.ts';
+import type { Stretch } from './time-line/draw.ts';
+import { TimeLine } from './time-line/time-line.tsx';
+
+/** What comes out, the time line, and the state at the cursor. */
+export function MainPart() {
+  const { stream, live, cursorMs, setCursor } = useRehearsal();
+  const played = usePlayed();
+  const compared = useComparedRun();
+  const { keymap, host } = useTried();
+  const run = live?.run ?? (played?.ok ? played.value : null);
+  const names = useMemo(
+    () => namesOf(run?.keymap ?? keymap, run?.host ?? host),
+    [run?.keymap, run?.host, keymap, host],
+  );
+  if (run === null) {
+    if (played === null || played.ok) return <Empty />;
+    return <Refused reason={played.problem.reason} />;
+  }
+  const meant = live === null ? (stream?.meant ?? null) : null;
+  const slips = slipsIn(run, meant);
+  const other = live === null && compared?.ok ? compared.value : null;
+  const text = shownText(run.items);
+  return (
+    <>
+      <OutText
+        text={text}
+        slips={slips}
+        isLive={live !== null}
+        onSlip={(slip) => setCursor(slipStart(run, slip))}
+      />
+      <TimeLine
+        run={run}
+        names={names}
+        other={other === run ? null : other}
+        slips={slips.map((slip) => stretchOf(run, slip))}
+        differences={other === null || other === run ? [] : differencesOf(compareRuns(run, other))}
+        cursorMs={cursorMs}
+        onCursor={setCursor}
+        follows={live !== null}
+      />
+      {live === null && <Readout run={run} names={names} cursorMs={cursorMs ?? 0} />}
+    </>
+  );
+}
+
+function differencesOf({ differences }: Comparison): readonly Stretch[] {
+  return differences.map(({ fromMs, toMs }) => ({ fromMs, toMs: toMs + 40 }));
+}
+
+/** The presses of a slip, without the free time about them. */
+function stretchOf(run: Run, slip: Slip): Stretch {
+  const fromMs = slipStart(run, slip);
+  const ends = slip.came.map(({ item }) => run.items[item]?.t ?? fromMs);
+  return { fromMs, toMs: Math.max(fromMs, ...ends) };
+}
+
+/** Where a slip begins: at its likeliest cause, else at what came, else where it should have come. */
+function slipStart(run: Run, { causes, came, fromMs, toMs }: Slip): number {
+  const cause = run.decisions[causes[0] ?? -1];
+  if (cause !== undefined) return cause.t;
+  const item = run.items[came[0]?.item ?? -1];
+  if (item !== undefined) return item.t;
+  return Number.isFinite(fromMs) ? fromMs : Math.min(toMs, run.endMs);
+}
+
+function Empty() {
+  const { keymap, host } = useTried();
+  const { typed } = useTypist();
+  const take = useRehearsal((state) => state.take);
+  const { text, wpm, spread, seed } = useWriting();
+  const play = () => {
+    const typing = { wpm, spread, seed };
+    const { events, meant } = typedBy(keymap, host, text, typing, typed.counts);
+    take({ name: `Written at ${wpm} words a minute`, made: { how: 'written', ...typing }, meant, events });
+  };
+  return (
+    <div className={styles.empty}>
+      <svg className={styles.trace} viewBox="0 0 360 96" aria-hidden="true">
+        <g fill="none" stroke="var(--hairline)">
+          <path d="M0 24h360M0 48h360M0 72h360M60 0v96M120 0v96M180 0v96M240 0v96M300 0v96" />
+        </g>
+        <g fill="var(--accent)">
+          <rect x="24" y="17" width="58" height="14" rx="1" />
+          <rect x="246" y="65" width="66" height="14" rx="1" />
+        </g>
+        <g fill="var(--layer-0)" stroke="var(--ink)">
+          <rect x="150" y="41" width="52" height="14" />
+          <rect x="164" y="65" width="48" height="14" />
+        </g>
+        <path d="M164 48v24" stroke="var(--ink)" strokeWidth="1.5" />
+      </svg>
+      <p>
+        See what a press really does, to the millisecond. Write a text and let a typist type it, or type it
+        yourself on the keyboard at hand.
+      </p>
+      <Button tone="accent" onClick={play}>
+        Play the sample text
+      </Button>
+    </div>
+  );
+}
+
+function Refused({ reason }: { readonly reason: string }) {
+  const take = useRehearsal((state) => state.take);
+  return (
+    <div className={styles.empty} role="alert">
+      <p>These presses cannot be played on this design. {reason}</p>
+      <Button onClick={() => take(null)}>Clear the time line</Button>
+    </div>
+  );
+}

@@ -1,0 +1,19 @@
+import type { Stream } from '../../../../core/rehearse/stream.ts';
+
+/** How much there is in a stream, and how it came to be: "84 presses, 21 s, written at 60 words a minute". */
+export function countsWords({ events, made }: Stream): string {
+  const presses = events.filter(({ type }) => type === 'down').length;
+  const seconds = (events.at(-1)?.t ?? 0) / 1000;
+  const time = seconds < 10 ? `${seconds.toFixed(1)} s` : `${Math.round(seconds)} s`;
+  const how = made.how === 'typed' ? 'typed' : `written at ${made.wpm} words a minute, typist ${made.seed}`;
+  return `${presses.toLocaleString('en')} ${presses === 1 ? 'press' : 'presses'}, ${time}, ${how}`;
+}
+
+/** The name of a stream's file. */
+export function fileNameOf({ name }: Stream): string {
+  const plain = name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+  return `${plain === '' ? 'stream' : plain}.presses.json`;
+}

@@ -1,0 +1,231 @@
+import type { Lane, Mark, Note, Scene } from '../../../../core/rehearse/scene.ts';
+import type { Colors } from './colors.ts';
+import { bandsOn, barsOn } from './draw-bars.ts';
+import { LABELS, type Layout, ROW, RULER } from './layout.ts';
+import { pxOf, tickMs, tickText, type View } from './view.ts';
+
+/** A stretch of time to point out, ms. */
+export interface Stretch {
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
+/** All that one picture of the time line is made of. */
+export interface Picture {
+  readonly scene: Scene;
+  readonly lanes: readonly Lane[];
+  readonly layout: Layout;
+  readonly view: View;
+  readonly width: number;
+  readonly colors: Colors;
+  readonly cursorMs: number | null;
+  readonly slips: readonly Stretch[];
+  /** What the compared run gave. */
+  readonly otherNotes: readonly Note[];
+  readonly differences: readonly Stretch[];
+  /** Up to when keys that are down are drawn, ms. */
+  readonly endMs: number;
+  /** The reason of a mark in words. */
+  readonly wordsOf: (mark: Mark) => string;
+}
+
+export type Pen = CanvasRenderingContext2D;
+
+const SMALL = 11;
+const OUT = 14;
+
+/** Draws the whole picture anew. */
+export function draw(pen: Pen, picture: Picture): void {
+  const { width, layout, colors } = picture;
+  pen.clearRect(0, 0, width, layout.height);
+  pen.save();
+  pen.beginPath();
+  pen.rect(LABELS, 0, width - LABELS, layout.height);
+  pen.clip();
+  pen.translate(LABELS, 0);
+  stretches(pen, picture);
+  grid(pen, picture);
+  bandsOn(pen, picture);
+  laneLines(pen, picture);
+  barsOn(pen, picture);
+  marks(pen, picture);
+  notes(pen, picture, picture.scene.notes, layout.outTop, picture.slips);
+  if (layout.otherTop !== null) notes(pen, picture, picture.otherNotes, layout.otherTop, picture.differences);
+  cursor(pen, picture);
+  pen.restore();
+  labels(pen, picture);
+  pen.fillStyle = colors.hairline;
+  pen.fillRect(LABELS, 0, 1, layout.height);
+}
+
+function stretches(pen: Pen, { slips, view, layout, colors }: Picture): void {
+  pen.fillStyle = colors['broken-tint'];
+  for (const { fromMs, toMs } of slips) {
+    const from = pxOf(view, fromMs);
+    pen.fillRect(from, RULER, Math.max(3, pxOf(view, toMs) - from), layout.outTop + ROW - RULER);
+  }
+}
+
+function grid(pen: Pen, { view, width, layout, colors }: Picture): void {
+  const step = tickMs(view);
+  const right = view.from + (width - LABELS) * view.msPerPx;
+  pen.font = `${SMALL}px ${colors.font}`;
+  pen.textBaseline = 'middle';
+  for (let t = Math.ceil(view.from / step) * step; t <= right; t += step) {
+    const x = Math.round(pxOf(view, t));
+    pen.fillStyle = colors.hairline;
+    pen.fillRect(x, RULER - 6, 1, layout.whyTop - RULER + 6);
+    pen.fillStyle = colors.muted;
+    pen.fillText(tickText(t, step), x + 4, RULER / 2);
+  }
+}
+
+function laneLines(pen: Pen, { lanes, layout, width, colors }: Picture): void {
+  for (const [at, { startsFinger, startsHand }] of lanes.entries()) {
+    const top = layout.tops[at] ?? 0;
+    pen.fillStyle = colors.hairline;
+    if (startsFinger && !startsHand) pen.fillRect(0, top - 2, width, 1);
+  }
+  pen.fillStyle = colors.hairline;
+  pen.fillRect(0, layout.whyTop, width, 1);
+  pen.fillRect(0, layout.outTop, width, 1);
+  if (layout.otherTop !== null) pen.fillRect(0, layout.otherTop, width, 1);
+}
+
+/** A sign where something was decided, a tie between the keys of a chord, and the reason where there is room for it. */
+function marks(pen: Pen, picture: Picture): void {
+  const { scene, layout, view, width, colors, wordsOf } = picture;
+  pen.font = `${SMALL}px ${colors.font}`;
+  pen.textBaseline = 'middle';
+  for (const [at, mark] of scene.marks.entries()) {
+    const x = pxOf(view, mark.t);
+    const tops = mark.lanes.map((lane) => layout.tops[lane] ?? 0);
+    tie(pen, picture, mark, x, tops);
+    sign(pen, picture, mark, x, layout.whyTop + ROW / 2);
+    const next = scene.marks[at + 1];
+    const room = (next === undefined ? width : pxOf(view, next.t)) - x - 22;
+    if (room < 60) continue;
+    pen.fillStyle = colors.muted;
+    pen.fillText(cut(pen, wordsOf(mark), room), x + 10, layout.whyTop + ROW / 2 + 1);
+  }
+}
+
+function tie(pen: Pen, { layout, colors }: Picture, mark: Mark, x: number, tops: readonly number[]): void {
+  const [first, last] = [tops[0], tops.at(-1)];
+  if (first === undefined || last === undefined) return;
+  const half = layout.laneHeight / 2;
+  pen.fillStyle = mark.what === 'chord' ? colors.ink : colors.edge;
+  if (mark.what === 'chord') pen.fillRect(x - 0.75, first + half, 1.5, last - first);
+  pen.globalAlpha = 0.35;
+  pen.fillRect(x - 0.5, last + half, 1, layout.whyTop - last - half);
+  pen.globalAlpha = 1;
+}
+
+/** Each kind of decision has a shape of its own, so that colour says nothing alone. */
+function sign(pen: Pen, { colors }: Picture, { what }: Mark, x: number, y: number): void {
+  pen.beginPath();
+  pen.lineWidth = 1.5;
+  pen.strokeStyle = colors.ink;
+  pen.fillStyle = colors.ink;
+  if (what === 'chord') {
+    pen.moveTo(x, y - 5);
+    pen.lineTo(x + 5, y);
+    pen.lineTo(x, y + 5);
+    pen.lineTo(x - 5, y);
+    pen.fill();
+  } else if (what === 'hold') {
+    pen.rect(x - 4, y - 4, 8, 8);
+    pen.fill();
+  } else if (what === 'tap') {
+    pen.arc(x, y, 3.5, 0, 7);
+    pen.stroke();
+  } else if (what === 'no-chord' || what === 'no-binding' || what === 'no-route') {
+    pen.strokeStyle = colors.broken;
+    pen.moveTo(x - 4, y - 4);
+    pen.lineTo(x + 4, y + 4);
+    pen.moveTo(x + 4, y - 4);
+    pen.lineTo(x - 4, y + 4);
+    pen.stroke();
+  } else {
+    pen.rect(x - 1, y - 5, 2, 10);
+    pen.fill();
+  }
+}
+
+/** What came out, as close together as it can be read; what does not fit is a stroke. */
+function notes(
+  pen: Pen,
+  { view, colors, width }: Picture,
+  list: readonly Note[],
+  top: number,
+  stretched: readonly Stretch[],
+): void {
+  if (stretched.length > 0) {
+    pen.fillStyle = colors['broken-tint'];
+    for (const { fromMs, toMs } of stretched) {
+      const from = pxOf(view, fromMs);
+      pen.fillRect(from, top + 1, Math.max(3, pxOf(view, toMs) - from), ROW - 2);
+    }
+  }
+  pen.textBaseline = 'middle';
+  let free = Number.NEGATIVE_INFINITY;
+  for (const { t, text, kind } of list) {
+    const x = pxOf(view, t);
+    pen.font = `${kind === 'char' ? OUT : SMALL}px ${colors.font}`;
+    const word = SEEN[text] ?? text;
+    const room = x + (word.length === 1 ? 9 : pen.measureText(word).width + 4);
+    if (x < free || room > width + 200) {
+      pen.fillStyle = colors.edge;
+      pen.fillRect(x, top + ROW - 7, 1, 4);
+      continue;
+    }
+    pen.fillStyle = kind === 'char' ? colors.ink : colors.note;
+    pen.fillText(word, x, top + ROW / 2 + 1);
+    free = room;
+  }
+}
+
+const SEEN: Readonly<Record<string, string>> = { ' ': '␣', '\n': '⏎', '\t': '⇥' };
+
+function cursor(pen: Pen, { cursorMs, view, layout, colors }: Picture): void {
+  if (cursorMs === null) return;
+  const x = Math.round(pxOf(view, cursorMs));
+  pen.fillStyle = colors.accent;
+  pen.fillRect(x - 0.5, 0, 1.5, layout.height);
+  pen.beginPath();
+  pen.moveTo(x - 5, 0);
+  pen.lineTo(x + 5.5, 0);
+  pen.lineTo(x + 0.25, 7);
+  pen.fill();
+}
+
+/** The keys' names at the left, over a ground of their own. */
+function labels(pen: Pen, { lanes, layout, colors }: Picture): void {
+  pen.textBaseline = 'middle';
+  for (const [at, { label, hand, startsHand }] of lanes.entries()) {
+    const top = layout.tops[at] ?? 0;
+    if (startsHand) {
+      pen.font = `${SMALL}px ${colors.font}`;
+      pen.fillStyle = colors.muted;
+      pen.fillText(hand === 'left' ? 'Left hand' : 'Right hand', 12, top - 9);
+    }
+    pen.font = `${Math.min(13, layout.laneHeight - 2)}px ${colors.font}`;
+    pen.fillStyle = colors.ink;
+    pen.textAlign = 'right';
+    pen.fillText(cut(pen, label, LABELS - 20), LABELS - 10, top + layout.laneHeight / 2 + 0.5);
+    pen.textAlign = 'left';
+  }
+  pen.font = `${SMALL}px ${colors.font}`;
+  pen.fillStyle = colors.muted;
+  pen.fillText('Why', 12, layout.whyTop + ROW / 2);
+  pen.fillText('Comes out', 12, layout.outTop + ROW / 2);
+  if (layout.otherTop !== null) pen.fillText('Beside it', 12, layout.otherTop + ROW / 2);
+}
+
+/** A text cut to so many pixels. */
+function cut(pen: Pen, text: string, room: number): string {
+  if (pen.measureText(text).width <= room) return text;
+  let length = Math.min(text.length, Math.floor(room / 4));
+  while (length > 0 && pen.measureText(`${text.slice(0, length)}…`).width > room) length -= 1;
+  return length === 0 ? '' : `${text.slice(0, length)}…`;
+}
