@@ -235,9 +235,12 @@ function wasJustTapped({ move, tapped }: State, key: number): boolean {
   return move.keys[0] === key && tapped.includes(key);
 }
 
-/** Whether a press that waits so long can still come within a time: the canonical playing goes a little beyond a wait. */
+/**
+ * Whether a press that waits so long can still come within a time: the canonical playing goes a little beyond a wait, and
+ * moves on by a step that is a sixteenth of the time at most.
+ */
 function isWithin(wait: number, time: number): boolean {
-  return wait <= 0 ? time >= SHORTEST_MS : wait + 2 < time;
+  return wait <= 0 ? time >= SHORTEST_MS : wait + 2 + time / 16 < time;
 }
 
 function canBeKept(act: Act): boolean {

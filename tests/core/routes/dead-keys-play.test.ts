@@ -8,6 +8,7 @@ import type { Keymap } from '../../../src/core/keymap/types.ts';
 import { findRoutes } from '../../../src/core/routes/find-routes.ts';
 import { keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
 import { shippedTable } from '../host/shipped-tables.ts';
+import { layer, small } from '../keymap/small.ts';
 import { isForHands } from './for-hands.ts';
 
 /** Per host: codes of its dead keys that take the place of ordinary ones, and characters of two strokes and three. */
@@ -23,6 +24,20 @@ function withDeadKeys(keymap: Keymap, one: string, other: string): Keymap {
     JSON.stringify(keymap).replaceAll('"KeyB"', `"${one}"`).replaceAll('"KeyC"', `"${other}"`),
   );
 }
+
+test('a tap that stays down for being quick is no way where the hold before it took too long', () => {
+  const keymap: Keymap = {
+    ...small([
+      layer('base', {
+        k1: { tap: { do: 'key', code: 'KeyA' } },
+        k2: { tap: { do: 'key', code: 'ShiftLeft' }, hold: { do: 'key', code: 'Quote' } },
+      }),
+    ]),
+    timing: { holdAfterMs: 48, holdBy: 'press-inside', quietBeforeMs: 51, sameHandTaps: false },
+  };
+  const [found] = findRoutes(keymap, hostFromTable(shippedTable('us-intl')), [{ kind: 'char', char: 'Á' }]);
+  expect(found?.route).toBeNull();
+});
 
 test.each(HOSTS)(
   'dead keys of %s: every route, played, produces exactly its need',
