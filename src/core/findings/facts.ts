@@ -5,6 +5,7 @@ import { needListNamed } from '../needs/need-lists.ts';
 import { type FindList, sourcedNeedsOf } from '../needs/needs-of.ts';
 import { findRoutes } from '../routes/find-routes.ts';
 import type { NeedRoute } from '../routes/types.ts';
+import type { AccidentFacts } from './accident-facts.ts';
 import { type LayerGrid, layerGrid } from './layer-grid.ts';
 import { type LayerReach, layerReach } from './layer-reach.ts';
 import { type BoundPlace, boundPlaces } from './places.ts';
@@ -27,17 +28,20 @@ export interface Facts {
   readonly waived: readonly WaivedNeed[];
   /** Names of need lists that are not known. */
   readonly unknownLists: readonly string[];
+  /** What ordinary typing does to the design; null where it was not asked. */
+  readonly accidents: AccidentFacts | null;
 }
 
 /**
  * The facts of a design. `needs` replaces what the design itself says that must be typed; `findList` knows the need
- * lists by their names.
+ * lists by their names. Accidents belong to a typist and a text, so they are handed in.
  */
 export function factsOf(
   keymap: Keymap,
   host: HostLayout,
   needs?: readonly Need[],
   findList: FindList = needListNamed,
+  accidents: AccidentFacts | null = null,
 ): Facts {
   const { needs: sourced, unknownLists } = sourcedNeedsOf(keymap, findList);
   const asked = needs ?? sourced.map(({ need }) => need);
@@ -48,6 +52,7 @@ export function factsOf(
     needs: routes.slice(0, asked.length),
     waived: waived.map((each, at) => ({ ...each, route: routes[asked.length + at]?.route ?? null })),
     unknownLists,
+    accidents,
   };
 }
 

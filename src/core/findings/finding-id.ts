@@ -13,9 +13,11 @@ const ABOUT_A_LAYER: ReadonlySet<string> = new Set([
 
 /** Rules that have one thing to say about a chord at most: which keys, layers or other chords are to blame may change. */
 const ABOUT_A_CHORD: ReadonlySet<string> = new Set([
+  'chord-fires-while-typing',
   'chord-never-fires',
   'chord-uses-hold-tap',
   'chord-window-outside-hands',
+  'chord-window-under-your-spread',
   'chords-with-same-keys',
 ]);
 

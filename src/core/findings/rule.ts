@@ -9,6 +9,8 @@ export interface Rule {
   readonly title: string;
   /** Why it matters, in a sentence. */
   readonly why: string;
+  /** Says that the rule judges what ordinary typing does, and has nothing to say where that is not known. */
+  readonly about?: 'accidents';
   check(facts: Facts): readonly Finding[];
 }
 

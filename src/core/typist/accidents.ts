@@ -59,13 +59,18 @@ export function estimateAccidents(keymap: Keymap, runs: PressRuns, person: Perso
 }
 
 /** The chords of a design by numbers, in the document's order. */
-export function watchedChords(keymap: Keymap, { compiled }: PressRuns): readonly ChordToWatch[] {
-  return chordsOf(keymap).map((chord) => ({
+export function watchedChords(keymap: Keymap, runs: PressRuns): readonly ChordToWatch[] {
+  return chordsOf(keymap).map((chord) => watchedChord(keymap, runs, chord));
+}
+
+/** A chord by numbers; it need not be in the design. */
+export function watchedChord(keymap: Keymap, { compiled }: PressRuns, chord: Chord): ChordToWatch {
+  return {
     keys: chord.keys.map((key) => compiled.keyNumbers.get(key) ?? -1),
     windowMs: chord.windowMs,
     quietBeforeMs: chord.quietBeforeMs ?? 0,
     layers: layersOfChord(keymap, chord).reduce((mask, id) => mask | (1 << compiled.layerIds.indexOf(id)), 0),
-  }));
+  };
 }
 
 function chordAccidents(
@@ -86,14 +91,16 @@ function chordAccidents(
   };
 }
 
-interface HoldPlace {
+/** A hold/tap key on a layer, with the timing to look at: its own, or one that is being tried. */
+export interface HoldPlace {
   readonly key: KeyId;
   readonly layer: LayerId;
   readonly layerNumber: number;
   readonly timing: HoldTiming;
 }
 
-function holdPlaces(keymap: Keymap): readonly HoldPlace[] {
+/** The hold/tap keys of a design with the timing in force, in the document's order. */
+export function holdPlaces(keymap: Keymap): readonly HoldPlace[] {
   return keymap.layers.flatMap((layer, layerNumber) =>
     Object.entries(layer.places).flatMap(([key, binding]) =>
       binding.tap === undefined || binding.hold === undefined
@@ -103,7 +110,11 @@ function holdPlaces(keymap: Keymap): readonly HoldPlace[] {
   );
 }
 
-function holdAccidents(situation: Situation, { key, layer, layerNumber, timing }: HoldPlace): HoldAccidents {
+/** The accidents of one hold/tap key; they hang on its own timing alone. */
+export function holdAccidents(
+  situation: Situation,
+  { key, layer, layerNumber, timing }: HoldPlace,
+): HoldAccidents {
   const { runs } = situation;
   const number = runs.compiled.keyNumbers.get(key) ?? -1;
   const causes = runs.presses.flatMap((press, at) =>
@@ -125,16 +136,25 @@ function delays(
   keymap: Keymap,
   watched: readonly ChordToWatch[],
 ): readonly DelayOfKey[] {
+  return situation.runs.presses.flatMap((_, at) => delayOfPress(situation, keymap, watched, at) ?? []);
+}
+
+/** How long one press of the text waits on a design with these chords; null where it does not, or is no tap. */
+export function delayOfPress(
+  situation: Situation,
+  keymap: Keymap,
+  watched: readonly ChordToWatch[],
+  at: number,
+): DelayOfKey | null {
   const { runs, kinds } = situation;
-  return runs.presses.flatMap((press, at) => {
-    if (press.chord >= 0 || press.asHold || press.held) return [];
-    const key = runs.compiled.keyIds[press.keys[0] ?? -1];
-    const layer = keymap.layers[press.place];
-    const binding = key === undefined ? undefined : layer?.places[key];
-    if (key === undefined || layer === undefined || binding === undefined) return [];
-    const waiting = waitOf(situation, at, watched, press.both === null ? null : timingOf(keymap, binding));
-    return waiting === null ? [] : { key, layer: layer.id, per1000Words: kinds.per1000[at] ?? 0, ...waiting };
-  });
+  const press = runs.presses[at];
+  if (press === undefined || press.chord >= 0 || press.asHold || press.held) return null;
+  const key = runs.compiled.keyIds[press.keys[0] ?? -1];
+  const layer = keymap.layers[press.place];
+  const binding = key === undefined ? undefined : layer?.places[key];
+  if (key === undefined || layer === undefined || binding === undefined) return null;
+  const waiting = waitOf(situation, at, watched, press.both === null ? null : timingOf(keymap, binding));
+  return waiting === null ? null : { key, layer: layer.id, per1000Words: kinds.per1000[at] ?? 0, ...waiting };
 }
 
 function total(causes: readonly Cause[]): number {

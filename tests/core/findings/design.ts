@@ -1,4 +1,6 @@
 import { actionOf, drawnPlaces } from '../../../src/build/demos/notation.ts';
+import { type AccidentFacts, accidentFacts } from '../../../src/core/findings/accident-facts.ts';
+import { type AccidentLimits, USUAL_LIMITS } from '../../../src/core/findings/accident-limits.ts';
 import { type Facts, factsOf } from '../../../src/core/findings/facts.ts';
 import type { Finding } from '../../../src/core/findings/find.ts';
 import type { Rule } from '../../../src/core/findings/rule.ts';
@@ -13,6 +15,8 @@ import type {
   Layer,
   Timing,
 } from '../../../src/core/keymap/types.ts';
+import { createRunCounter, type RunCounts } from '../../../src/core/needs/counts-runs.ts';
+import { type Person, personAt } from '../../../src/core/typist/person.ts';
 
 const FINGERS: readonly Finger[] = ['little', 'ring', 'middle', 'index'];
 
@@ -31,6 +35,35 @@ function half(hand: Hand): BoardKey[] {
 /** Ten keys: a home row L1 to L4 and R4 to R1, each counted from the little finger, and the thumb keys LT and RT. */
 export const BOARD: Board = { name: 'Ten keys', keys: [...half('left'), ...half('right')] };
 
+/** A text, a speed in words per minute, a factor for the chords' spread, and limits other than the usual ones. */
+export interface Typing {
+  readonly text: string;
+  readonly wpm?: number;
+  readonly spread?: number;
+  readonly limits?: Partial<AccidentLimits>;
+}
+
+const known = new WeakMap<Typing, { readonly counts: RunCounts; readonly person: Person }>();
+
+/** The counts and the typist of a text, worked out once: a typist's tables take long. */
+function knownTyping(typing: Typing) {
+  const counter = createRunCounter();
+  counter.add(typing.text);
+  const made = known.get(typing) ?? {
+    counts: counter.counts(),
+    person: personAt(typing.wpm ?? 75, typing.spread ?? 1),
+  };
+  known.set(typing, made);
+  return made;
+}
+
+/** The accidents of a design for a text. */
+export function accidentsOf(keymap: Keymap, typing: Typing | undefined): AccidentFacts | null {
+  if (typing === undefined) return null;
+  const { counts, person } = knownTyping(typing);
+  return accidentFacts(keymap, usHost, counts, person, { ...USUAL_LIMITS, ...typing.limits });
+}
+
 /** What a test design may say; a layer is drawn as `L1 L2 L3 L4 R4 R3 R2 R1 LT RT`. */
 export interface Sketch {
   readonly layers: Readonly<Record<string, string>>;
@@ -42,6 +75,8 @@ export interface Sketch {
   readonly waived?: readonly string[];
   readonly lists?: readonly string[];
   readonly system?: 'linux' | 'macos';
+  /** What is typed, by whom, and from where on its accidents are worth a finding; nothing is known of them without. */
+  readonly typing?: Typing;
 }
 
 /** A whole keymap from a sketch; the first layer is the base layer, ids are the names. */
@@ -95,7 +130,8 @@ export function chord(
 
 /** The facts of a sketch on the `us` layout. */
 export function factsFor(sketch: Sketch): Facts {
-  return factsOf(design(sketch), usHost);
+  const keymap = design(sketch);
+  return factsOf(keymap, usHost, undefined, undefined, accidentsOf(keymap, sketch.typing));
 }
 
 /** What a rule says about a sketch. */

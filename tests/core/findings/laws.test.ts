@@ -7,12 +7,19 @@ import { RULES } from '../../../src/core/findings/registry.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import type { Keymap } from '../../../src/core/keymap/types.ts';
 import { keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
+import { accidentsOf, type Typing } from './design.ts';
 import { faultsOfMend, findingsOf } from './taking-a-mend.ts';
 
 const NEEDS = ['a', 'Q', '!', ' ', '~', '≥', 'key:Enter', 'key:ShiftLeft', 'shortcut:Control+KeyC'] as const;
 
 /** A few of the random keymaps take long to find routes for; a slow machine stops at what it has, ms. */
 const LIMIT = { interruptAfterTimeLimit: 10_000 };
+
+/** Typing that sets much off: quick, with limits at which every rule about accidents has something to say. */
+const TYPINGS: readonly Typing[] = [
+  { text: 'abcabd dad ba cab abba add.', wpm: 99, limits: { chordPer1000Words: 0.2, delayMs: 20 } },
+  { text: 'a bc d, ab', wpm: 60, spread: 2, limits: { holdPer1000Words: 0.1, frequentPer1000Words: 1 } },
+];
 
 /** Random keymaps that ask for some needs, waive some, and name a list that is not known at times. */
 const designs: fc.Arbitrary<Keymap> = fc
@@ -33,6 +40,17 @@ describe('for random keymaps', { timeout: 60_000 }, () => {
     (keymap) => {
       const faults = findingsOf(keymap, usHost).flatMap((finding) =>
         finding.mends.flatMap((mend) => faultsOfMend(keymap, usHost, finding, mend)),
+      );
+      expect(faults).toEqual([]);
+    },
+  );
+
+  test.prop([designs, fc.constantFrom(...TYPINGS)], { numRuns: 25, ...LIMIT })(
+    'taking any mend does so too where it is known what typing does to the design',
+    (keymap, typing) => {
+      const accidents = (design: Keymap) => accidentsOf(design, typing);
+      const faults = findingsOf(keymap, usHost, accidents).flatMap((finding) =>
+        finding.mends.flatMap((mend) => faultsOfMend(keymap, usHost, finding, mend, accidents)),
       );
       expect(faults).toEqual([]);
     },

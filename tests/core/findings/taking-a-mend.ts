@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { KeyEvent } from '../../../src/core/base/key-event.ts';
 import { play } from '../../../src/core/engine/play.ts';
+import type { AccidentFacts } from '../../../src/core/findings/accident-facts.ts';
 import { factsOf } from '../../../src/core/findings/facts.ts';
 import type { Finding, Mend } from '../../../src/core/findings/find.ts';
 import { findAll, SEVERITIES } from '../../../src/core/findings/find-all.ts';
@@ -16,9 +17,14 @@ function harmOf({ severity }: Finding): number {
   return SEVERITIES.length - 1 - SEVERITIES.indexOf(severity);
 }
 
+/** Works out what ordinary typing does to a keymap; null where nothing is to be known of it. */
+export type Accidents = (keymap: Keymap) => AccidentFacts | null;
+
+const UNKNOWN: Accidents = () => null;
+
 /** Everything the rules say about a keymap with the needs it states. */
-export function findingsOf(keymap: Keymap, host: HostLayout): readonly Finding[] {
-  return findAll(factsOf(keymap, host));
+export function findingsOf(keymap: Keymap, host: HostLayout, accidents = UNKNOWN): readonly Finding[] {
+  return findAll(factsOf(keymap, host, undefined, undefined, accidents(keymap)));
 }
 
 /** The keymap after a mend, all its edits as one step; throws with the sentence where one is refused. */
@@ -44,11 +50,12 @@ export function faultsOfMend(
   host: HostLayout,
   finding: Finding,
   mend: Mend,
+  accidents = UNKNOWN,
 ): readonly string[] {
-  const facts = factsOf(keymap, host);
+  const facts = factsOf(keymap, host, undefined, undefined, accidents(keymap));
   const before = findAll(facts);
   const mended = afterMend(keymap, mend);
-  const after = findingsOf(mended, host);
+  const after = findingsOf(mended, host, accidents);
   const harmBefore = new Map(before.map((each) => [findingId(each), harmOf(each)]));
   const missing = new Set(before.filter(({ rule }) => rule === 'need-missing').map(({ data }) => data.need));
   const keepsItsWay = ({ data }: Finding): boolean => {

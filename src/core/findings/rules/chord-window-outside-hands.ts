@@ -1,5 +1,5 @@
-import { bindingOn } from '../../keymap/lookup.ts';
-import { timingOf } from '../../keymap/timing.ts';
+import type { Edit } from '../../keymap/edit.ts';
+import type { AccidentFacts } from '../accident-facts.ts';
 import {
   BEGINNER_FACTOR,
   caughtPercent,
@@ -11,8 +11,11 @@ import {
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
 import { sharedLayers } from '../live-chords.ts';
+import { outlastsHold } from '../outlasts-hold.ts';
 import { type ResolvedChord, sameKeys } from '../resolved-chord.ts';
 import { finding, type Rule } from '../rule.ts';
+import { bringsNoAccident, designAfter } from '../sound-mend.ts';
+import { caughtBy, shortestForSpread } from '../your-spread.ts';
 
 const id = 'chord-window-outside-hands';
 
@@ -42,7 +45,7 @@ type Verdict = 'not-validated' | 'too-short' | 'too-long';
 function found(facts: Facts, chord: ResolvedChord, verdict: Verdict, missedPercent: number): Finding {
   const group = spreadGroup(chord);
   const { windowMs } = chord.chord;
-  const suggestedMs = suggestionFor(group);
+  const suggestedMs = suggestionFor(facts, chord);
   return finding({
     rule: id,
     messageId: verdict,
@@ -70,9 +73,12 @@ function longestFor(group: SpreadGroup): number {
   return BEGINNER_FACTOR * windowFor95(group);
 }
 
-/** What 95 % of skilled hands' chords fit into, up to the next 5 ms. */
-function suggestionFor(group: SpreadGroup): number {
-  return Math.ceil(windowFor95(group) / 5) * 5;
+/** What 95 % of skilled hands' chords fit into, up to the next 5 ms; wider where this typist's are known to be. */
+function suggestionFor({ accidents }: Facts, chord: ResolvedChord): number {
+  const group = spreadGroup(chord);
+  const skilled = Math.ceil(windowFor95(group) / 5) * 5;
+  const own = accidents === null ? skilled : shortestForSpread(accidents, chord);
+  return Math.max(skilled, Math.min(own, Math.floor(longestFor(group) / 5) * 5));
 }
 
 /** None where a chord with the same keys would be taken over by the new window, or a hold would be outlasted. */
@@ -81,19 +87,20 @@ function mendsOf(facts: Facts, chord: ResolvedChord, windowMs: number): readonly
     (other) => other !== chord && sameKeys(other, chord) && sharedLayers(other, chord) !== 0,
   );
   if (rivals || outlastsHold(facts, chord, windowMs)) return [];
-  return [
-    {
-      title: `Give “${chord.name}” a window of ${windowMs} ms`,
-      edits: [{ edit: 'change-chord', chord: chord.chord.id, to: { windowMs } }],
-    },
-  ];
+  const edits: readonly Edit[] = [{ edit: 'change-chord', chord: chord.chord.id, to: { windowMs } }];
+  if (facts.accidents !== null && !suits(facts, facts.accidents, chord, windowMs, edits)) return [];
+  return [{ title: `Give “${chord.name}” a window of ${windowMs} ms`, edits }];
 }
 
-function outlastsHold({ keymap }: Facts, chord: ResolvedChord, windowMs: number): boolean {
-  return keymap.layers.some((layer) =>
-    chord.boardKeys.some((key) => {
-      const binding = bindingOn(layer, key.id);
-      return binding?.hold !== undefined && timingOf(keymap, binding).holdAfterMs <= windowMs;
-    }),
-  );
+/** Whether this typist would neither miss the chord nor set off something: as bad as what the mend settles. */
+function suits(
+  facts: Facts,
+  accidents: AccidentFacts,
+  chord: ResolvedChord,
+  windowMs: number,
+  edits: readonly Edit[],
+): boolean {
+  const after = designAfter(facts, edits);
+  const isMissed = 100 - caughtBy(accidents, chord, windowMs) > accidents.limits.missedPercent;
+  return !isMissed && after !== null && bringsNoAccident(accidents, after);
 }
