@@ -10,14 +10,24 @@ export interface HoldOption {
   readonly misses: number;
 }
 
+const STRONGEST_MS = { holdAfter: 300, quietBefore: 200 };
+
 /** Values that are tried, ms. Common practice, no source. */
-const HOLD_AFTER_MS: readonly number[] = [200, 250, 300];
-const QUIET_BEFORE_MS: readonly number[] = [100, 150, 200];
+const HOLD_AFTER_MS: readonly number[] = [200, 250, STRONGEST_MS.holdAfter];
+const QUIET_BEFORE_MS: readonly number[] = [100, 150, STRONGEST_MS.quietBefore];
 
 /** Which fields may be changed; a hold that must come soon after another press bears no quiet before. */
 export type Changeable = Readonly<
   Record<'holdAfterMs' | 'quietBeforeMs' | 'sameHandTaps' | 'holdBy', boolean>
 >;
+
+/** The most that is tried of each field. */
+export const STRONGEST = {
+  holdAfterMs: STRONGEST_MS.holdAfter,
+  quietBeforeMs: STRONGEST_MS.quietBefore,
+  sameHandTaps: true,
+  holdBy: 'time-only',
+} as const;
 
 export const ALL_CHANGEABLE: Changeable = {
   holdAfterMs: true,

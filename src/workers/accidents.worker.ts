@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { AccidentJudge } from './accident-judge.ts';
+
+expose(new AccidentJudge());
