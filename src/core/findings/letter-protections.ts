@@ -1,13 +1,18 @@
 import { needText } from '../keymap/need.ts';
+import type { RunCounts } from '../needs/counts-runs.ts';
 import { findRoutes } from '../routes/find-routes.ts';
 import { type HoldPlace, holdPlaces } from '../typist/accidents.ts';
 import { type Changeable, STRONGEST } from '../typist/hold-options.ts';
-import { type Protections, protectionEdit, suggestProtections, type Unprotected } from '../typist/protections.ts';
+import {
+  type Protections,
+  protectionEdit,
+  suggestProtections,
+  type Unprotected,
+} from '../typist/protections.ts';
 import { accidentFacts } from './accident-facts.ts';
 import type { Facts } from './facts.ts';
 import { isLetter } from './letters.ts';
 import { designAfter } from './sound-mend.ts';
-import type { RunCounts } from '../needs/counts-runs.ts';
 
 /** The hold/tap letters of a design that can be reached. */
 export function letterHolds({ keymap, host, places }: Facts): readonly HoldPlace[] {
@@ -47,10 +52,10 @@ export function protectLetters(facts: Facts, counts: RunCounts, most: number): P
 
 /** Which fields may be changed without a need going missing or becoming clumsy. */
 function changeableOf(facts: Facts, place: HoldPlace): Changeable {
-  const through = facts.needs.filter(
-    ({ route }) =>
-      route !== null &&
-      route.steps.some((step) => step.move !== 'release' && step.side === 'hold' && step.keys.includes(place.key)),
+  const through = facts.needs.filter(({ route }) =>
+    route?.steps.some(
+      (step) => step.move !== 'release' && step.side === 'hold' && step.keys.includes(place.key),
+    ),
   );
   const may = (field: keyof Changeable): boolean => {
     if (through.length === 0) return true;

@@ -30,7 +30,11 @@ export interface Overview {
 const MOST_DAMAGE = 3;
 
 /** Brings the accidents of a design into one list. */
-export function overviewOf(keymap: Keymap, situation: Situation, { chords, holds, delay }: Accidents): Overview {
+export function overviewOf(
+  keymap: Keymap,
+  situation: Situation,
+  { chords, holds, delay }: Accidents,
+): Overview {
   const damage = (causes: Parameters<typeof damagingRuns>[2]) =>
     damagingRuns(keymap, situation, causes.slice(0, MOST_DAMAGE));
   const offences: readonly Offence[] = [

@@ -15,7 +15,9 @@ let number = 0;
 
 function started(): Remote<AccidentJudge> {
   if (judge !== null) return judge;
-  const worker = new Worker(new URL('../../workers/accidents.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(new URL('../../workers/accidents.worker.ts', import.meta.url), {
+    type: 'module',
+  });
   failed = new Promise<never>((_, reject) => {
     worker.addEventListener('error', () => reject(new Error('The estimate could not be worked out.')));
   });

@@ -34,8 +34,7 @@ export function useTypedDesign(): TypedDesignWithText | null {
   const needs = needsOf(facts);
   const { counts } = typed;
   return useMemo(
-    () =>
-      counts === null || state === 'loading' ? null : { keymap, table, needs, person, limits, counts },
+    () => (counts === null || state === 'loading' ? null : { keymap, table, needs, person, limits, counts }),
     [keymap, table, state, needs, person, limits, counts],
   );
 }

@@ -8,18 +8,17 @@ import { useHost } from '../../../store/hosts.ts';
 import { Button } from '../../widgets/button.tsx';
 import { CommitField } from '../../widgets/commit-field.tsx';
 import { NumberField } from '../../widgets/number-field.tsx';
-import { Slider } from '../../widgets/slider.tsx';
 import { CHORD_KEYS } from '../new-chord.ts';
 import { ActionEditor } from './action-editor.tsx';
 import styles from './cards.module.css';
+import { ChordWindow } from './chord-window.tsx';
 
 interface ChordFieldsProps {
-  readonly chord: Omit<Chord, 'id'>;
+  /** Without an id it is still being made. */
+  readonly chord: Omit<Chord, 'id'> & { readonly id?: string };
   readonly onChange: (to: ChordChange) => void;
 }
 
-/** The windows that the slider offers, ms. */
-const WINDOW = { min: 10, max: 200, step: 1 } as const;
 /** The longest duration that a keymap holds, ms. */
 const LONGEST_MS = 10_000;
 
@@ -28,12 +27,6 @@ export function ChordFields({ chord, onChange }: ChordFieldsProps) {
   const keymap = useBench((bench) => bench.keymap);
   const { host } = useHost(keymap);
   const isEmpty = chord.action.do === 'nothing';
-  // A window from a file may lie beyond the slider's ends; it is shown as it is.
-  const limits = {
-    ...WINDOW,
-    min: Math.min(WINDOW.min, chord.windowMs),
-    max: Math.max(WINDOW.max, chord.windowMs),
-  };
   return (
     <div className={styles.fields}>
       <ActionEditor
@@ -44,13 +37,7 @@ export function ChordFields({ chord, onChange }: ChordFieldsProps) {
         noneWords="choose what it gives"
         onChange={(action) => onChange({ action })}
       />
-      <Slider
-        label="Window"
-        unit="ms"
-        value={chord.windowMs}
-        {...limits}
-        onCommit={(windowMs) => onChange({ windowMs })}
-      />
+      <ChordWindow chord={chord} onChange={(windowMs) => onChange({ windowMs })} />
       <ChordKeys chord={chord} onChange={onChange} />
       <ChordLayers chord={chord} onChange={onChange} />
       <div className={styles.pair}>

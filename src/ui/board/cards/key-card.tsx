@@ -105,6 +105,7 @@ function LayerPart({ keyId, row, inFront, source, editing, onEdit }: LayerPartPr
               <TimingFields
                 keymap={keymap}
                 binding={binding}
+                place={place}
                 onChange={(timing) => edit({ edit: 'set-binding-timing', place, timing })}
               />
             </Disclosure>

@@ -1,18 +1,19 @@
 import type { TimingChange } from '../../../core/keymap/edit.ts';
-import { timingOf } from '../../../core/keymap/timing.ts';
-import type { Binding, HoldBy, Keymap } from '../../../core/keymap/types.ts';
+import { type EffectiveTiming, timingOf } from '../../../core/keymap/timing.ts';
+import type { Binding, HoldBy, Keymap, Place } from '../../../core/keymap/types.ts';
 import { NumberField } from '../../widgets/number-field.tsx';
 import { Select } from '../../widgets/select.tsx';
 import styles from './cards.module.css';
+import { TimingChoice } from './timing-choice.tsx';
 
 interface TimingFieldsProps {
   readonly keymap: Keymap;
   readonly binding: Binding;
+  readonly place: Place;
   readonly onChange: (timing: TimingChange) => void;
 }
 
 const DURATIONS = [
-  { field: 'holdAfterMs', label: 'Hold after' },
   { field: 'quietBeforeMs', label: 'Quiet before' },
   { field: 'againWithinMs', label: 'Again within' },
 ] as const;
@@ -27,11 +28,13 @@ const HOLD_BY: readonly { readonly value: HoldBy; readonly label: string }[] = [
 const LONGEST_MS = 10_000;
 
 /** How a key with a tap and a hold decides between them; each field says what holds where the binding says nothing. */
-export function TimingFields({ keymap, binding, onChange }: TimingFieldsProps) {
+export function TimingFields({ keymap, binding, place, onChange }: TimingFieldsProps) {
   const now = timingOf(keymap, binding);
   const whole = timingOf(keymap);
   return (
     <div className={styles.timing}>
+      <TimingChoice keymap={keymap} binding={binding} place={place} onChange={onChange} />
+      <AsTheDesign field="holdAfterMs" binding={binding} whole={whole} onChange={onChange} />
       <div className={styles.durations}>
         {DURATIONS.map(({ field, label }) => (
           <div key={field} className={styles.duration}>
@@ -44,13 +47,7 @@ export function TimingFields({ keymap, binding, onChange }: TimingFieldsProps) {
               step={5}
               onCommit={(value) => onChange({ [field]: value })}
             />
-            {binding[field] === undefined ? (
-              <span className={styles.default}>as the design</span>
-            ) : (
-              <button type="button" className={styles.reset} onClick={() => onChange({ [field]: null })}>
-                as the design: {whole[field]}
-              </button>
-            )}
+            <AsTheDesign field={field} binding={binding} whole={whole} onChange={onChange} />
           </div>
         ))}
       </div>
@@ -80,4 +77,24 @@ function wordsOf(holdBy: HoldBy): string {
 
 function yesOrNo(value: boolean): 'yes' | 'no' {
   return value ? 'yes' : 'no';
+}
+
+/** Says that a duration is the design's, or gives it back to the design. */
+function AsTheDesign({
+  field,
+  binding,
+  whole,
+  onChange,
+}: {
+  readonly field: 'holdAfterMs' | 'quietBeforeMs' | 'againWithinMs';
+  readonly binding: Binding;
+  readonly whole: EffectiveTiming;
+  readonly onChange: (timing: TimingChange) => void;
+}) {
+  if (binding[field] === undefined) return <span className={styles.default}>as the design</span>;
+  return (
+    <button type="button" className={styles.reset} onClick={() => onChange({ [field]: null })}>
+      as the design: {whole[field]}
+    </button>
+  );
 }

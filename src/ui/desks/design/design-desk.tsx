@@ -10,6 +10,7 @@ import {
   useSensors,
 } from '@dnd-kit/core';
 import { useState } from 'react';
+import { useFindings } from '../../../store/accidents/use-accidents.ts';
 import { useAnalysis } from '../../../store/analysis.ts';
 import { useBench } from '../../../store/bench.ts';
 import type { Carried, Target } from '../../../store/bench-state.ts';
@@ -121,7 +122,7 @@ function MissingCount() {
 }
 
 function FindingCount() {
-  const { findings } = useAnalysis();
+  const findings = useFindings();
   return findings.length === 0 ? null : findings.length;
 }
 

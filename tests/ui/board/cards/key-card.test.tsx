@@ -91,7 +91,7 @@ describe('the key’s card', () => {
   test('sets the timing of a key with both, and gives it back to the design', async () => {
     await editing('Base, hold');
     await userEvent.click(screen.getByText('Timing of this key'));
-    const field = screen.getByRole('spinbutton', { name: 'Hold after' });
+    const field = screen.getByRole('spinbutton', { name: 'Hold after, number' });
     expect(field).toHaveValue('200');
     await userEvent.clear(field);
     await userEvent.type(field, '180{Enter}');

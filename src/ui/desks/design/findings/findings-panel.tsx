@@ -1,6 +1,6 @@
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { findingId } from '../../../../core/findings/finding-id.ts';
-import { useAnalysis } from '../../../../store/analysis.ts';
+import { useFindings } from '../../../../store/accidents/use-accidents.ts';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { type AlikeFindings, alikeFindings } from './alike-findings.ts';
 import { FindingCard } from './finding-card.tsx';
@@ -15,7 +15,7 @@ const SEVERITIES: readonly Severity[] = ['broken', 'risky', 'note'];
 
 /** What the validator has to say, sorted by harm. */
 export function FindingsPanel() {
-  const { findings } = useAnalysis();
+  const findings = useFindings();
   if (findings.length === 0) {
     return (
       <p className={styles.none}>

@@ -1,0 +1,140 @@
+import { keyName } from '../../../../core/board/key-name.ts';
+import { actionInWords, type LegendSource } from '../../../../core/host/legend.ts';
+import { bindingOn } from '../../../../core/keymap/lookup.ts';
+import { chordsOf } from '../../../../core/keymap/timing.ts';
+import type { Offence, Offender, Overview } from '../../../../core/typist/overview.ts';
+import type { ProtectedHold, Protections } from '../../../../core/typist/protections.ts';
+import { plainNumber, rangeInWords, rateInWords } from '../../../../core/typist/uncertainty.ts';
+import type { Lit, OpenCard } from '../../../../store/bench-state.ts';
+import { missesInWords, RULE_WORDS, runInWords } from '../../../board/accident-words.ts';
+
+/** One thing that goes off, as the list shows it. */
+export interface AccidentRow {
+  readonly id: string;
+  readonly name: string;
+  readonly figures: string;
+  /** What of the text does it, in words; empty where nothing stands out. */
+  readonly at: string;
+  /** Its misfires as a share of the worst one's, 0 to 1: the length of its bar. */
+  readonly share: number;
+  readonly lit: Lit;
+  readonly card: OpenCard;
+}
+
+/** Misfires under this rate, per 1,000 words, are as good as none. */
+const LEAST = 0.05;
+
+/** All that goes off now and then, the worst first. */
+export function accidentRows({ offences }: Overview, source: LegendSource): readonly AccidentRow[] {
+  const worst = offences[0]?.misfires ?? 0;
+  return offences
+    .filter(({ misfires }) => misfires !== null && misfires >= LEAST)
+    .map((offence) => rowOf(offence, worst, source));
+}
+
+function rowOf(offence: Offence, worst: number, source: LegendSource): AccidentRow {
+  const { offender, misses, damage } = offence;
+  const misfires = offence.misfires ?? 0;
+  const name = offenderInWords(offender, source);
+  const runs = damage.filter((run) => run.misfires >= misfires * 0.1).slice(0, 3);
+  return {
+    id: idOfOffender(offender),
+    name,
+    figures: `${rateInWords(misfires)} (${rangeInWords(misfires)}); misses ${missesInWords(misses)}`,
+    at: runs.length === 0 ? '' : `at ${runs.map(({ things }) => runInWords(things, source)).join(', ')}`,
+    share: worst === 0 ? 0 : misfires / worst,
+    lit: litByOffenders([offender], name, source),
+    card:
+      offender.what === 'chord'
+        ? { card: 'chord', chord: offender.chord }
+        : { card: 'key', key: offender.key },
+  };
+}
+
+/** What tells things that go off from one another. */
+export function idOfOffender(offender: Offender): string {
+  return offender.what === 'chord' ? `chord ${offender.chord}` : `hold ${offender.layer} ${offender.key}`;
+}
+
+/** What something that goes off is called: "chord Tab", "a to Left Shift". */
+export function offenderInWords(offender: Offender, source: LegendSource): string {
+  const { keymap } = source;
+  if (offender.what === 'chord') {
+    const chord = chordsOf(keymap).find(({ id }) => id === offender.chord);
+    return `chord ${chord === undefined ? offender.chord : (chord.name ?? actionInWords(chord.action, source))}`;
+  }
+  const layer = keymap.layers.find(({ id }) => id === offender.layer);
+  const binding = layer === undefined ? undefined : bindingOn(layer, offender.key);
+  const [tap, hold] = [binding?.tap, binding?.hold].map((action) =>
+    action === undefined ? '' : actionInWords(action, source),
+  );
+  const where = layer === keymap.layers[0] ? '' : ` on ${layer?.name ?? offender.layer}`;
+  return `${tap} to ${hold}${where}`;
+}
+
+/** What lights up for things that go off: the keys of holds, the outlines of chords. */
+export function litByOffenders(offenders: readonly Offender[], why: string, { keymap }: LegendSource): Lit {
+  const chords = offenders.flatMap((each) => (each.what === 'chord' ? [each.chord] : []));
+  const ofChords = chordsOf(keymap)
+    .filter(({ id }) => chords.includes(id))
+    .flatMap(({ keys }) => keys);
+  const holds = offenders.flatMap((each) => (each.what === 'hold' ? [each.key] : []));
+  return { why, keys: [...new Set([...holds, ...ofChords])], chords, layers: [], order: [] };
+}
+
+/** The whole in two sentences: misfires and waits. */
+export function totalInWords({
+  misfires,
+  meanDelayMs,
+}: Overview): readonly [figure: string, rest: string, wait: string] {
+  const range = rangeInWords(misfires);
+  const figure = range === '' ? 'practically none' : plainNumber(misfires);
+  return [
+    figure,
+    range === '' ? 'misfires in 1,000 words' : `misfires in 1,000 words, ${range}`,
+    `A key waits ${Math.round(meanDelayMs)} ms on average before it is seen.`,
+  ];
+}
+
+/** How much of the text is left out, as a share of its characters. */
+export function leftOutInWords(untypable: number): string {
+  const percent = 100 * untypable;
+  const much = percent < 0.1 ? 'Under 0.1' : percent.toFixed(percent < 1 ? 1 : 0);
+  return `${much} % of the text cannot be typed on this design and is left out.`;
+}
+
+/** What a protection changes about a key, and what that brings. */
+export function protectionInWords(
+  hold: ProtectedHold,
+  source: LegendSource,
+): { readonly name: string; readonly words: string } {
+  const { change } = hold;
+  const words = [
+    ...(change.holdBy === undefined ? [] : [`hold by ${RULE_WORDS[change.holdBy]}`]),
+    ...(change.holdAfterMs === undefined ? [] : [`hold after ${change.holdAfterMs} ms`]),
+    ...(change.quietBeforeMs === undefined ? [] : [`${change.quietBeforeMs} ms of quiet before`]),
+    ...(change.sameHandTaps === true ? ['same hand taps'] : []),
+  ].join(', ');
+  const from = plainOrNone(hold.misfiresBefore);
+  const misses = `misses ${plainOrNone(hold.missesBefore)} → ${plainOrNone(hold.missesAfter)} in 1,000`;
+  return {
+    name: `${keyName(source.keymap.board, hold.key)}: ${words}`,
+    words: `misfires ${from} → ${plainOrNone(hold.misfiresAfter)}, ${misses}`,
+  };
+}
+
+function plainOrNone(rate: number): string {
+  return rate < LEAST ? '0' : plainNumber(rate);
+}
+
+/** What the changes come to. */
+export function protectionsInWords(
+  { changes, before, after, enough, holds }: Protections,
+  most: number,
+): string {
+  if (before <= most)
+    return `Hold/tap letters misfire ${rateInWords(before)} times in 1,000 words: nothing need change.`;
+  const how = `${changes === 1 ? '1 change' : `${changes} changes`} on ${holds.length === 1 ? '1 key' : `${holds.length} keys`}`;
+  const falls = `hold/tap letters misfire ${rateInWords(after)} times in 1,000 words instead of ${rateInWords(before)}`;
+  return enough ? `With ${how}, ${falls}.` : `Not even all protections reach that: with ${how}, ${falls}.`;
+}
