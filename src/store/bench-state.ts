@@ -75,7 +75,10 @@ export interface BenchActions {
   light(lit: Lit | null): void;
   notify(notice: Omit<Notice, 'id'>): void;
   dismiss(id: number): void;
-  /** Opens another document in place of the present one (which stays kept under its own id). */
-  open(designId: string, keymap: Keymap): void;
+  /**
+   * Opens another document in place of the present one (which stays kept under its own id), with the history that leads
+   * to it where there is one.
+   */
+  open(designId: string, keymap: Keymap, history?: Pick<BenchState, 'past' | 'future'>): void;
   setReadOnly(readOnly: boolean): void;
 }

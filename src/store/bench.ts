@@ -89,12 +89,12 @@ export const useBench = create<BenchState & BenchActions>()((set, get) => ({
   light: (lit) => set({ lit }),
   notify: (notice) => set((state) => ({ notices: withNotice(state.notices, notice) })),
   dismiss: (id) => set((state) => ({ notices: state.notices.filter((notice) => notice.id !== id) })),
-  open: (designId, keymap) =>
+  open: (designId, keymap, history = { past: [], future: [] }) =>
     set((state) => ({
       designId,
       keymap,
-      past: [],
-      future: [],
+      past: history.past,
+      future: history.future,
       frontLayer: keymap.layers[0]?.id ?? '',
       focusedKey: null,
       selectedKeys: [],

@@ -11,7 +11,7 @@ import {
 } from './edits/bindings.ts';
 import { deleteKey, setBoard } from './edits/board.ts';
 import { addChord, changeChord, deleteChord } from './edits/chords.ts';
-import { renameDesign, setHosts, setNeeds, setNotes } from './edits/design.ts';
+import { renameDesign, replaceDesign, setHosts, setNeeds, setNotes } from './edits/design.ts';
 import { addDiaryNote, changeDiaryNote, deleteDiaryNote, tickDiaryNote } from './edits/diary.ts';
 import { duplicateLayer, moveLayer } from './edits/layer-order.ts';
 import { addLayer, deleteLayer, renameLayer, setOnWhile } from './edits/layers.ts';
@@ -53,6 +53,7 @@ const MAKERS: Makers = {
   'change-diary-note': changeDiaryNote,
   'tick-diary-note': tickDiaryNote,
   'delete-diary-note': deleteDiaryNote,
+  'replace-design': replaceDesign,
   several,
 };
 

@@ -71,6 +71,8 @@ export type Edit =
   | { readonly edit: 'change-diary-note'; readonly note: NoteId; readonly to: NoteChange }
   | { readonly edit: 'tick-diary-note'; readonly note: NoteId; readonly tickedOff: boolean }
   | { readonly edit: 'delete-diary-note'; readonly note: NoteId }
+  /** Everything at once: an earlier version, or what two people made of a design. `title` names the step. */
+  | { readonly edit: 'replace-design'; readonly title: string; readonly keymap: Keymap }
   | { readonly edit: 'several'; readonly title: string; readonly edits: readonly Edit[] };
 
 /** What came of an edit: the new keymap, the step's name for undo, and what was taken along or mended, in sentences. */

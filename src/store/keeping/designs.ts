@@ -3,7 +3,9 @@ import { applyEdit } from '../../core/keymap/apply-edit.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
 import { writeKeymap } from '../../core/keymap/write.ts';
 import { useBench } from '../bench.ts';
+import type { History } from '../history.ts';
 import { copyName } from './copy-name.ts';
+import type { Histories } from './histories.ts';
 import { Saver, type Saving, type Timer } from './saver.ts';
 import type { Damage, KeptDesign, Shelf } from './shelf.ts';
 import type { GuardEvents, TabGuard } from './tab-guard.ts';
@@ -48,6 +50,9 @@ export interface DesignsActions {
 /** What the keeping of designs is made of; time, chance and the other tabs are handed in. */
 export interface DesignsParts {
   readonly shelf: Shelf;
+  readonly histories: Pick<Histories, 'read' | 'write' | 'remove'>;
+  /** Forgets what else is kept of a design that is gone. */
+  readonly forget: (id: string) => Promise<void>;
   readonly keeps: Promise<boolean>;
   readonly guard: (
     events: GuardEvents,
@@ -146,13 +151,17 @@ class Keeper {
     const held = await this.#guard.show(id);
     // Read once more now that nobody else can write it: the other tab may just have saved and closed.
     const read = await this.#parts.shelf.read(id);
-    this.#show(id, read.ok ? read.value : checked.value, held);
+    await this.#showKept(id, read.ok ? read.value : checked.value, held);
     await this.#remember(id);
     return true;
   }
 
-  #show(id: string, keymap: Keymap, held: boolean): void {
-    useBench.getState().open(id, keymap);
+  async #showKept(id: string, keymap: Keymap, held: boolean): Promise<void> {
+    this.#show(id, keymap, held, await this.#parts.histories.read(id, keymap));
+  }
+
+  #show(id: string, keymap: Keymap, held: boolean, history?: History): void {
+    useBench.getState().open(id, keymap, history);
     useBench.getState().setReadOnly(!held);
     this.store.setState({ heldElsewhere: !held });
   }
@@ -218,6 +227,8 @@ class Keeper {
     this.#saver.forget(id);
     await this.#saver.flush();
     await this.#parts.shelf.remove(id);
+    await this.#parts.histories.remove(id);
+    await this.#parts.forget(id);
     await this.#list();
     this.#guard.tellListChanged();
     if (useBench.getState().designId !== id) return;
@@ -243,7 +254,7 @@ class Keeper {
   async #gain(id: string): Promise<void> {
     if (useBench.getState().designId !== id) return;
     const read = await this.#parts.shelf.read(id);
-    this.#show(id, read.ok ? read.value : useBench.getState().keymap, true);
+    await this.#showKept(id, read.ok ? read.value : useBench.getState().keymap, true);
   }
 
   async #giveUp(id: string): Promise<void> {
@@ -264,9 +275,18 @@ class Keeper {
 
   async #write(id: string, keymap: Keymap): Promise<void> {
     await this.#parts.shelf.write(id, keymap, this.#parts.now());
+    await this.#writeHistory(id, keymap);
     const before = this.store.getState().designs.find((design) => design.id === id);
     await this.#list();
     if (before?.name !== keymap.name) this.#guard.tellListChanged();
+  }
+
+  async #writeHistory(id: string, keymap: Keymap): Promise<void> {
+    const bench = useBench.getState();
+    // A newer state is written soon, and its history with it.
+    if (bench.designId !== id || bench.keymap !== keymap) return;
+    // The design itself is safe by now; a history that cannot be kept is no reason to call it unsaved.
+    await this.#parts.histories.write(id, bench).catch(() => undefined);
   }
 
   async #list(): Promise<void> {

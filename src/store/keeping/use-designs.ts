@@ -1,6 +1,8 @@
 import { useStore } from 'zustand';
 import { loadFirstDesign } from '../demo-designs.ts';
+import { versions } from '../versions/versions.ts';
 import { type DesignsActions, type DesignsState, makeDesigns } from './designs.ts';
+import { Histories } from './histories.ts';
 import { indexedDbOrMemory } from './key-value.ts';
 import { pageTimer } from './saver.ts';
 import { Shelf } from './shelf.ts';
@@ -9,10 +11,13 @@ import { TabGuard } from './tab-guard.ts';
 const TAB_MEMORY = 'handful open design';
 
 const { values, keeps } = indexedDbOrMemory();
+const histories = indexedDbOrMemory({ database: 'handful histories', store: 'histories' }).values;
 
 /** The page's own keeping of designs. */
 export const designs = makeDesigns({
   shelf: new Shelf(values),
+  histories: new Histories(histories),
+  forget: (id) => versions.getState().forget(id),
   keeps,
   guard: (events) => new TabGuard(events),
   timer: pageTimer,

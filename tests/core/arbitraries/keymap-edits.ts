@@ -219,6 +219,11 @@ function designEdits(keymap: Keymap, { key }: Parts): fc.Arbitrary<Edit>[] {
     fc.record({ edit: fc.constant('set-needs' as const), needs }),
     setBoard(keymap),
     fc.record({ edit: fc.constant('delete-key' as const), key }),
+    fc.record({
+      edit: fc.constant('replace-design' as const),
+      title: fc.constant('Restore'),
+      keymap: fc.constantFrom(keymap, { ...keymap, name: 'Restored' }, { ...keymap, layers: [] }),
+    }),
   ];
 }
 

@@ -53,7 +53,7 @@ test('every edit leaves a valid keymap or says why it cannot be made; neither ch
     { numRuns: 1500 },
   );
   const kinds = new Set([...count.keys()].map((how) => how.split(' ')[0]));
-  expect(kinds.size).toBe(29);
+  expect(kinds.size).toBe(30);
   for (const kind of kinds) expect([kind, count.get(`${kind} made`)]).not.toEqual([kind, undefined]);
 }, 30_000);
 

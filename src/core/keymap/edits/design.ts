@@ -1,5 +1,6 @@
 import { castDraft, produce } from 'immer';
 import type { Keymap } from '../types.ts';
+import { unpinned } from './diary-pins.ts';
 import { type Edited, type EditNamed, made } from './outcome.ts';
 
 /** Gives the design another name. */
@@ -33,4 +34,16 @@ export function setNeeds(keymap: Keymap, { needs }: EditNamed<'set-needs'>): Edi
     draft.needs = castDraft(needs);
   });
   return made(next, 'Change the needs');
+}
+
+/**
+ * Puts another document in the place of the whole design, its name and notes included. Notes of its diary that are about
+ * what it does not have stay as notes.
+ */
+export function replaceDesign(_: Keymap, { title, keymap }: EditNamed<'replace-design'>): Edited {
+  const alongside: string[] = [];
+  const next = produce(keymap, (draft) => {
+    alongside.push(...unpinned(draft));
+  });
+  return made(next, title, alongside);
 }
