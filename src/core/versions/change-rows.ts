@@ -43,7 +43,7 @@ export function changeRows(
         ...NOTHING,
         part: 'key',
         where: `${keyName(board, key)}, ${on?.name ?? ''}`,
-        what: bindingWords(was, is, told),
+        what: bindingWords(was, is, told) || OTHERWISE,
         keys: [key],
         layer: on?.id ?? null,
       };
@@ -56,13 +56,16 @@ export function changeRows(
         ...NOTHING,
         part: 'chord',
         where,
-        what: chordWords(pair, told),
+        what: chordWords(pair, told) || OTHERWISE,
         keys,
         chord: chord?.id ?? null,
       };
     }),
   ];
 }
+
+/** For what differs in the file and in nothing that comes of it. */
+const OTHERWISE = 'is written otherwise, with the same effect';
 
 const NOTHING = { keys: [], layer: null, chord: null } as const;
 

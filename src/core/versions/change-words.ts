@@ -37,12 +37,18 @@ export function bindingWords(
 ): string {
   const told = { before: was, after: is };
   const tap = actionWords(before?.tap, after?.tap, told);
+  const onShift = actionWords(before?.onShift, after?.onShift, told);
   const hold = actionWords(before?.hold, after?.hold, told);
   const timing =
     isTimed(before) && isTimed(after)
       ? timingWords(timingOf(was.keymap, before), timingOf(is.keymap, after))
       : [];
-  return [...(tap === null ? [] : [tap]), ...(hold === null ? [] : [`hold: ${hold}`]), ...timing].join('; ');
+  return [
+    ...(tap === null ? [] : [tap]),
+    ...(onShift === null ? [] : [`under Shift: ${onShift}`]),
+    ...(hold === null ? [] : [`hold: ${hold}`]),
+    ...timing,
+  ].join('; ');
 }
 
 /** What became of an action; one that looks the same but is another says so. Null where nothing did. */
@@ -81,5 +87,8 @@ export function timingWords(before: EffectiveTiming, after: EffectiveTiming): re
     ...(before.sameHandTaps === after.sameHandTaps
       ? []
       : [after.sameHandTaps ? 'same hand taps now' : 'same hand no longer taps']),
+    ...(before.tapIfAlone === after.tapIfAlone
+      ? []
+      : [after.tapIfAlone ? 'alone it is a tap now' : 'alone it is no longer a tap']),
   ];
 }

@@ -1,7 +1,8 @@
 import { keyName } from '../board/key-name.ts';
 import { layerWords } from '../keymap/action-words.ts';
+import { timingOfChord } from '../keymap/timing.ts';
 import type { Chord, Keymap } from '../keymap/types.ts';
-import { actionWords, type BothTold, became, briefly, type Told } from './change-words.ts';
+import { actionWords, type BothTold, became, briefly, type Told, timingWords } from './change-words.ts';
 import type { Pair } from './match.ts';
 
 /** The keys of a chord by name: "left index home + left middle home". */
@@ -17,15 +18,30 @@ export function chordWords({ before, after }: Pair<Chord>, told: BothTold): stri
     return before === null ? '' : `${briefly(before.action, told.before)} is gone`;
   const parts = [
     actionWords(before.action, after.action, told),
+    labelled('under Shift', actionWords(before.onShift, after.onShift, told)),
+    labelled('hold', actionWords(before.hold, after.hold, told)),
     keysChange(before, after, told),
     before.windowMs === after.windowMs ? null : `window ${before.windowMs} ms became ${after.windowMs} ms`,
     (before.quietBeforeMs ?? 0) === (after.quietBeforeMs ?? 0)
       ? null
       : `quiet before ${before.quietBeforeMs ?? 0} ms became ${after.quietBeforeMs ?? 0} ms`,
+    became(RELEASE[before.release ?? 'first-up'], RELEASE[after.release ?? 'first-up']),
+    ...(before.hold === undefined || after.hold === undefined
+      ? []
+      : timingWords(timingOfChord(told.before.keymap, before), timingOfChord(told.after.keymap, after))),
     became(`live on ${liveOn(before, told.before)}`, `live on ${liveOn(after, told.after)}`),
     before.name === after.name ? null : nameChange(before.name, after.name),
   ];
   return parts.filter((part) => part !== null).join('; ');
+}
+
+const RELEASE = {
+  'first-up': 'released with the first key',
+  'last-up': 'released with the last key',
+} as const;
+
+function labelled(label: string, words: string | null): string | null {
+  return words === null ? null : `${label}: ${words}`;
 }
 
 function keysChange(before: Chord, after: Chord, told: BothTold): string | null {

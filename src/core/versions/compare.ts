@@ -1,7 +1,7 @@
 import { samePlain } from '../base/same-plain.ts';
 import { bindingOn } from '../keymap/lookup.ts';
 import { timingOf } from '../keymap/timing.ts';
-import type { Binding, Chord, KeyId, Keymap, Layer } from '../keymap/types.ts';
+import type { Binding, Chord, KeyId, Keymap, Layer, Timing } from '../keymap/types.ts';
 import { type BoardChange, boardChanges } from './board-changes.ts';
 import { type DesignChanges, designChanges } from './design-changes.ts';
 import { type LayerChange, layerChanges } from './layer-changes.ts';
@@ -66,7 +66,7 @@ function placeChanges(before: Keymap, after: Keymap, layer: Pair<Layer>): readon
   });
 }
 
-/** Timing counts where it is in force: a key with both sides may change with the timing of the whole design. */
+/** Timing counts where it is in force: it settles between tap and hold, so it needs both. */
 function sameBinding(
   before: Keymap,
   one: Binding | undefined,
@@ -74,10 +74,16 @@ function sameBinding(
   other: Binding | undefined,
 ): boolean {
   if (one === undefined || other === undefined) return one === other;
-  if (!samePlain(one.tap, other.tap) || !samePlain(one.hold, other.hold)) return false;
+  const sides = ({ tap, onShift, hold }: Binding) => [tap, onShift, hold];
+  if (!samePlain(sides(one), sides(other))) return false;
   if (one.tap === undefined || one.hold === undefined) return true;
-  const own = (binding: Binding) => ({ ...binding, tap: undefined, hold: undefined });
-  return samePlain(own(one), own(other)) || samePlain(timingOf(before, one), timingOf(after, other));
+  return (
+    samePlain(ownTiming(one), ownTiming(other)) || samePlain(timingOf(before, one), timingOf(after, other))
+  );
+}
+
+function ownTiming({ tap: _tap, onShift: _onShift, hold: _hold, ...timing }: Binding): Timing {
+  return timing;
 }
 
 function sameChord({ before, after }: Pair<Chord>): boolean {
@@ -91,6 +97,7 @@ function sameChord({ before, after }: Pair<Chord>): boolean {
           layers: chord.layers?.toSorted(),
           name: chord.name,
           quietBeforeMs: chord.quietBeforeMs ?? 0,
+          release: chord.release ?? 'first-up',
         };
   return samePlain(plain(before), plain(after));
 }

@@ -23,6 +23,7 @@ export function withLayerIds(keymap: Keymap, ids: ReadonlyMap<LayerId, LayerId>)
     ...chord,
     ...(chord.layers ? { layers: chord.layers.map(idOf) } : {}),
     action: actionOf(chord.action),
+    ...(chord.hold ? { hold: actionOf(chord.hold) } : {}),
   }));
   const diary = keymap.diary?.map((note) => (note.layer ? { ...note, layer: idOf(note.layer) } : note));
   return { ...keymap, layers, ...(chords ? { chords } : {}), ...(diary ? { diary } : {}) };

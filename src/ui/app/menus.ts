@@ -28,6 +28,8 @@ export function designItems(menu: {
   return [
     { label: 'New design…', onSelect: () => menu.open('new') },
     { label: 'Import a file…', onSelect: menu.pickFile },
+    'line',
+    { label: 'Versions of this design…', onSelect: () => menu.open('versions') },
     { label: 'Copy a link to this design', onSelect: () => void copyLink() },
     'line',
     ...recent,

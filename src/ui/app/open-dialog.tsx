@@ -8,9 +8,10 @@ import { NewDesignDialog } from './new-design/new-design-dialog.tsx';
 import { ExportDialog } from './transfer/export-dialog.tsx';
 import { ImportProblemDialog } from './transfer/import-problem-dialog.tsx';
 import type { Importing } from './transfer/use-import.ts';
+import { VersionsDialog } from './versions/versions-dialog.tsx';
 
 /** The dialogs that menus open. */
-export type OpenDialogName = 'new' | 'designs' | 'export' | 'help' | 'find';
+export type OpenDialogName = 'new' | 'designs' | 'export' | 'help' | 'find' | 'versions';
 
 /** The dialog that is open, if one is; what went wrong comes first. */
 export function OpenDialog({
@@ -38,6 +39,7 @@ export function OpenDialog({
     return <DesignsDialog onClose={close} onNew={() => open('new')} onImport={pickFile} />;
   }
   if (name === 'find') return <FinderDialog commands={commands} onClose={close} />;
+  if (name === 'versions') return <VersionsDialog onClose={close} />;
   if (name === 'export') return <ExportDialog onClose={close} />;
   return name === 'help' ? <HelpDialog onClose={close} /> : null;
 }

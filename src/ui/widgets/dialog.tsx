@@ -9,7 +9,7 @@ export interface DialogProps {
   readonly children: ReactNode;
   /** The buttons at the foot. */
   readonly footer?: ReactNode;
-  readonly width?: 'narrow' | 'wide';
+  readonly width?: 'narrow' | 'wide' | 'full';
 }
 
 /** What can take the focus, as far as dialogs have it. */
