@@ -50,6 +50,8 @@ export interface KeyScene {
 
 /** What all keys of a drawing share. */
 export interface KeySceneSource extends LegendSource {
+  /** For drawings so small that rungs could not be read. */
+  readonly withoutLadder?: boolean;
   readonly keymap: Keymap;
   readonly frontLayer: LayerId;
 }
@@ -71,7 +73,7 @@ export function keyScene(key: BoardKey, source: KeySceneSource): KeyScene {
   const front = keymap.layers.find((layer) => layer.id === frontLayer);
   const own = front && bindingOn(front, key.id);
   const shown = own ?? fallenThrough(key.id, source);
-  const ladder = keymap.layers.length > 1 ? key.width * LADDER : 0;
+  const ladder = source.withoutLadder !== true && keymap.layers.length > 1 ? key.width * LADDER : 0;
   const space = { x: (-ladder - (ladder > 0 ? 0.3 : 0)) / 2, width: key.width - ladder - 2 * PAD_MM };
   const hold = glyphOf(shown?.hold, holdSpace(key, space), source);
   const isOver = shown?.hold !== undefined;
@@ -87,7 +89,7 @@ export function keyScene(key: BoardKey, source: KeySceneSource): KeyScene {
     tap: glyphOf(shown?.tap, tapSpace(key, space, isOver), source),
     hold,
     holdLine: isOver ? { x: space.x - space.width / 2, y: key.height * 0.13, width: space.width } : null,
-    rungs: rungsOf(key, source, ladder),
+    rungs: ladder > 0 ? rungsOf(key, source, ladder) : [],
     bound: own !== undefined,
   };
 }

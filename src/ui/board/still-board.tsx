@@ -5,7 +5,7 @@ import styles from './board.module.css';
 import { boardScene } from './board-scene.ts';
 import { KeyDrawing } from './key-drawing.tsx';
 
-/** A board to be looked at only, with some keys marked; `title` is what screen readers hear of it. */
+/** A small board to be looked at only, one layer alone with some keys marked; `title` is what screen readers hear of it. */
 export function StillBoard({
   keymap,
   host,
@@ -19,7 +19,10 @@ export function StillBoard({
   readonly marked: ReadonlySet<KeyId>;
   readonly title: string;
 }) {
-  const scene = useMemo(() => boardScene({ keymap, frontLayer: layer, host }), [keymap, layer, host]);
+  const scene = useMemo(
+    () => boardScene({ keymap, frontLayer: layer, host, withoutLadder: true }),
+    [keymap, layer, host],
+  );
   const { x, y, width, height } = scene.frame;
   return (
     <svg className={styles.still} viewBox={`${x} ${y} ${width} ${height}`} role="img" aria-label={title}>

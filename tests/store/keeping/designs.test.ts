@@ -1,81 +1,12 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import type { Keymap } from '../../../src/core/keymap/types.ts';
 import { useBench } from '../../../src/store/bench.ts';
-import { makeDesigns } from '../../../src/store/keeping/designs.ts';
-import { Histories, KEPT_STEPS } from '../../../src/store/keeping/histories.ts';
-import { type KeyValue, memoryKeyValue } from '../../../src/store/keeping/key-value.ts';
+import { memoryKeyValue } from '../../../src/store/keeping/key-value.ts';
 import { SAVE_AFTER_MS } from '../../../src/store/keeping/saver.ts';
 import { Shelf } from '../../../src/store/keeping/shelf.ts';
-import type { GuardEvents } from '../../../src/store/keeping/tab-guard.ts';
 import { sample } from '../sample.ts';
-import { HandTimer } from './hand-timer.ts';
-
-const named = (name: string): Keymap => ({ ...sample, name });
-const bench = () => useBench.getState();
-const rename = (name: string) => bench().edit({ edit: 'rename-design', name });
+import { bench, named, rename, tab } from './tab.ts';
 
 beforeEach(() => useBench.setState(useBench.getInitialState()));
-
-/** One tab: `elsewhere` names the designs that another tab holds. */
-function tab(
-  values: KeyValue = memoryKeyValue(),
-  memory: { id: string | null } = { id: null },
-  histories: KeyValue = memoryKeyValue(),
-) {
-  const forgotten: string[] = [];
-  const timer = new HandTimer();
-  const shelf = new Shelf(values);
-  const elsewhere = new Set<string>();
-  let events: GuardEvents | null = null;
-  let ids = 0;
-  let clock = 0;
-  const store = makeDesigns({
-    shelf,
-    histories: new Histories(histories),
-    forget: async (id) => void forgotten.push(id),
-    timer,
-    keeps: Promise.resolve(true),
-    guard: (given) => {
-      events = given;
-      return {
-        show: async (id) => !elsewhere.has(id),
-        takeOver: async (id) => void elsewhere.delete(id),
-        heldElsewhere: async (id) => elsewhere.has(id),
-        tellListChanged: () => {},
-      };
-    },
-    now: () => ++clock,
-    newId: () => `new-${++ids}`,
-    firstDesign: async () => named('Demonstration'),
-    tabMemory: {
-      read: () => memory.id,
-      write: (id) => {
-        memory.id = id;
-      },
-    },
-  });
-  const guard = () => {
-    if (events === null) throw new Error('no guard was made');
-    return events;
-  };
-  const saved = async (id: string) => {
-    const read = await shelf.read(id);
-    return read.ok ? read.value.name : read.problem.sentence;
-  };
-  return {
-    values,
-    histories,
-    forgotten,
-    shelf,
-    timer,
-    elsewhere,
-    guard,
-    memory,
-    saved,
-    designs: store.getState,
-    store,
-  };
-}
 
 describe('keeping designs', () => {
   test('the first visit opens the demonstration and keeps it', async () => {
@@ -319,86 +250,5 @@ describe('a design that comes with a link', () => {
     bench().edit({ edit: 'set-notes', notes: 'changed' });
     expect(await designs().addOrFind(named('Linked'))).toBe('added');
     expect(designs().designs).toHaveLength(3);
-  });
-});
-
-describe('the history', () => {
-  const names = () => bench().past.map(({ title }) => title);
-
-  test('survives a reload: what was done can be undone, what was undone redone', async () => {
-    const first = tab();
-    await first.designs().start();
-    for (const name of ['One', 'Two', 'Three']) rename(name);
-    bench().undo();
-    await first.designs().flush();
-    useBench.setState(useBench.getInitialState());
-    await tab(first.values, { id: 'new-1' }, first.histories).designs().start();
-    expect(bench()).toMatchObject({ keymap: { name: 'Two' } });
-    bench().redo();
-    expect(bench().keymap.name).toBe('Three');
-    for (const name of ['Two', 'One', 'Demonstration']) {
-      bench().undo();
-      expect(bench().keymap.name).toBe(name);
-    }
-    expect(bench().past).toEqual([]);
-  });
-
-  test('comes back with each design, and none is mixed with another', async () => {
-    const { designs } = tab();
-    await designs().start();
-    rename('First, changed');
-    await designs().addDesign(named('Second'));
-    rename('Second, changed');
-    await designs().openDesign('new-1');
-    expect(names()).toEqual(['Rename the design to First, changed']);
-    bench().undo();
-    expect(bench().keymap.name).toBe('Demonstration');
-  });
-
-  test('where the kept design is another, what the history ended with is one step back', async () => {
-    const { designs, shelf } = tab();
-    await designs().start();
-    rename('Mine');
-    await designs().addDesign(named('Second'));
-    await shelf.write('new-1', named('Written without a history'), 99);
-    await designs().openDesign('new-1');
-    expect(names()).toEqual(['Rename the design to Mine', 'Changes made elsewhere']);
-    bench().undo();
-    expect(bench().keymap.name).toBe('Mine');
-  });
-
-  test('goes with its design, and so does all else that is kept of it', async () => {
-    const { designs, histories, forgotten } = tab();
-    await designs().start();
-    rename('Changed');
-    await designs().flush();
-    expect(await histories.names()).toEqual(['new-1']);
-    await designs().remove('new-1');
-    // The demonstration that is opened instead has one of its own.
-    expect([await histories.names(), forgotten]).toEqual([['new-2'], ['new-1']]);
-  });
-
-  test.each([['nonsense'], [{ past: 1 }], [{ keymap: { ...sample, version: 0 }, past: [], future: [] }]])(
-    'what is stored as %j is as good as none',
-    async (stored) => {
-      const { designs, histories } = tab();
-      await designs().start();
-      await designs().addDesign(named('Second'));
-      await histories.set('new-1', stored);
-      await designs().openDesign('new-1');
-      expect(bench()).toMatchObject({ designId: 'new-1', past: [], future: [] });
-    },
-  );
-
-  test('keeps its nearest steps where there are too many', async () => {
-    const values = memoryKeyValue();
-    const step = (title: string) => ({ title, keymap: sample });
-    const past = Array.from({ length: KEPT_STEPS + 50 }, (_, at) => step(`past ${at}`));
-    const future = Array.from({ length: KEPT_STEPS + 50 }, (_, at) => step(`future ${at}`));
-    const histories = new Histories(values);
-    await histories.write('a', { keymap: sample, past, future });
-    const kept = await histories.read('a', sample);
-    expect([kept.past.length, kept.past.at(-1)?.title]).toEqual([KEPT_STEPS, `past ${KEPT_STEPS + 49}`]);
-    expect([kept.future.length, kept.future[0]?.title]).toEqual([KEPT_STEPS, 'future 0']);
   });
 });
