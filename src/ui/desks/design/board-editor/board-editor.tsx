@@ -13,6 +13,7 @@ import styles from './board-editor.module.css';
 import { FINGER_OPTIONS } from './finger-options.ts';
 import { BoardFaults, KeptPanel } from './kept-panel.tsx';
 import { KeyPanel } from './key-panel.tsx';
+import { PaperDialog } from './paper-dialog.tsx';
 import { ShapeCanvas } from './shape-canvas.tsx';
 import type { Tool } from './shape-gesture.ts';
 import { ShapePanel } from './shape-panel.tsx';
@@ -74,6 +75,7 @@ function Head() {
   const { losses } = useBecame(draft);
   const { use, discard, close, change } = useBoardDrafts.getState();
   const [asking, setAsking] = useState(false);
+  const [printing, setPrinting] = useState(false);
   const changed = isChanged(draft);
   const wanted = () => {
     if (losses.lostBindings === 0 && losses.chords.length === 0 && losses.notes === 0) use();
@@ -91,6 +93,9 @@ function Head() {
         onCommit={(name) => change('Rename the board', { ...draft, board: { ...draft.board, name } })}
       />
       <div className={styles.rowOfButtons}>
+        <Button tone="quiet" onClick={() => setPrinting(true)}>
+          Print at true size…
+        </Button>
         {changed ? (
           <>
             <Button tone="quiet" onClick={discard}>
@@ -106,6 +111,7 @@ function Head() {
           </Button>
         )}
       </div>
+      {printing && <PaperDialog board={draft.board} onClose={() => setPrinting(false)} />}
       {asking && <UseDialog losses={losses} onUse={use} onClose={() => setAsking(false)} />}
     </header>
   );
