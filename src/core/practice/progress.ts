@@ -1,6 +1,6 @@
 import { type Estimate, quantileOf, shareOf } from './estimates.ts';
 import type { Attempt, KnownRoute, SessionLog } from './session-log.ts';
-import { type Card, FRESH_CARD, gradeOf, isDue, repeated } from './spacing.ts';
+import { type Card, FRESH_CARD, gradeOf, repeated } from './spacing.ts';
 
 /** Where a need stood before the design moved it. */
 export interface Moved {
@@ -115,14 +115,13 @@ function withSession(tally: Tally, attempts: readonly Attempt[]): Tally {
     hinted: attempts.filter(({ hinted }) => hinted).length,
     pace: before === undefined || now === undefined ? null : now / before,
   });
-  const isTime = grade < 3 || tally.card.dueAt === null || isDue(tally.card, last);
   return {
     ...tally,
     attempts: tally.attempts + attempts.length,
     errors: tally.errors + attempts.length - right,
     tries: [...tally.tries, ...attempts.map((attempt) => attempt.right)].slice(-RECENT_TRIES),
     timesMs: [...tally.timesMs, ...times].slice(-RECENT_TRIES),
-    card: isTime ? repeated(tally.card, grade, last) : tally.card,
+    card: repeated(tally.card, grade, last),
     lastAt: last,
   };
 }

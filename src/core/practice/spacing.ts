@@ -10,34 +10,43 @@ export interface Card {
   readonly intervalDays: number;
   /** ms since 1970; null for a need never practised. */
   readonly dueAt: number | null;
+  /** Its last grade was under 4: it is repeated the same day until it is not, which changes nothing else. */
+  readonly again: boolean;
 }
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 const LEAST_EASINESS = 1.3;
 
 /** A need that has not been practised. */
-export const FRESH_CARD: Card = { repetitions: 0, easiness: 2.5, intervalDays: 0, dueAt: null };
+export const FRESH_CARD: Card = { repetitions: 0, easiness: 2.5, intervalDays: 0, dueAt: null, again: false };
 
 /** How well a need went, 0 to 5: from 3 on it counts as known. */
 export type Grade = 0 | 1 | 2 | 3 | 4 | 5;
 
-/** The card after one repetition at a time, ms since 1970. Under grade 3 it begins anew and keeps its easiness. */
+/**
+ * The card after a repetition at a time, ms since 1970. Under grade 3 it begins anew and keeps its easiness. Practised before
+ * it is due it stays as it is, but for whether it is to come again the same day.
+ */
 export function repeated(card: Card, grade: Grade, now: number): Card {
-  if (grade < 3) return { ...card, repetitions: 0, intervalDays: 1, dueAt: now + DAY_MS };
+  const again = grade < 4;
+  if (grade < 3) return { ...card, repetitions: 0, intervalDays: 1, dueAt: now + DAY_MS, again };
+  if (card.dueAt !== null && !hasCome(card.dueAt, now)) return { ...card, again };
   const missing = 5 - grade;
   const easiness = Math.max(LEAST_EASINESS, card.easiness + 0.1 - missing * (0.08 + missing * 0.02));
   const repetitions = card.repetitions + 1;
   const intervalDays =
     repetitions === 1 ? 1 : repetitions === 2 ? 6 : Math.ceil(card.intervalDays * card.easiness);
-  return { repetitions, easiness, intervalDays, dueAt: now + intervalDays * DAY_MS };
+  return { repetitions, easiness, intervalDays, dueAt: now + intervalDays * DAY_MS, again };
 }
 
 /** Practising once a day must not depend on the hour: what falls due within this time counts as due, ms. */
 const EARLY_MS = 8 * 60 * 60 * 1000;
 
-/** Whether a card is due; one never practised is not. */
+const hasCome = (dueAt: number, now: number) => dueAt <= now + EARLY_MS;
+
+/** Whether a card is to be repeated now; one never practised is not. */
 export function isDue(card: Card, now: number): boolean {
-  return card.dueAt !== null && card.dueAt <= now + EARLY_MS;
+  return card.again || (card.dueAt !== null && hasCome(card.dueAt, now));
 }
 
 /** What a session says about a need. */

@@ -16,7 +16,7 @@ function after(...grades: Grade[]): Card {
 }
 
 test('SM-2: one day, six days, then times the easiness, rounded up', () => {
-  expect(after(4)).toEqual({ repetitions: 1, easiness: 2.5, intervalDays: 1, dueAt: DAY });
+  expect(after(4)).toEqual({ repetitions: 1, easiness: 2.5, intervalDays: 1, dueAt: DAY, again: false });
   expect(after(4, 4)).toMatchObject({ intervalDays: 6, dueAt: 7 * DAY });
   expect(after(4, 4, 4).intervalDays).toBe(15);
   expect(after(4, 4, 4, 4).intervalDays).toBe(38);
@@ -35,6 +35,19 @@ test('SM-2: under grade 3 it begins anew and keeps its easiness; it never falls 
   expect(after(5, 5, 5, 2)).toMatchObject({ repetitions: 0, intervalDays: 1 });
   expect(after(5, 5, 5, 2).easiness).toBe(after(5, 5, 5).easiness);
   expect(after(...Array<Grade>(20).fill(3)).easiness).toBe(1.3);
+});
+
+test('SM-2: under grade 4 it comes again the same day, until it is 4; the plan stays', () => {
+  const first = repeated(FRESH_CARD, 3, 0);
+  expect(first).toMatchObject({ again: true, dueAt: DAY });
+  expect(isDue(first, 1000)).toBe(true);
+  expect(repeated(first, 5, 1000)).toEqual({ ...first, again: false });
+  expect(repeated(first, 3, 1000)).toEqual(first);
+});
+
+test('practised before it is due it stays as planned', () => {
+  const card = after(4, 4);
+  expect(repeated(card, 5, (card.dueAt ?? 0) - 3 * DAY)).toEqual(card);
 });
 
 test('what falls due today counts as due in the morning', () => {

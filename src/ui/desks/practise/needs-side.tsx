@@ -1,9 +1,18 @@
 import { useState } from 'react';
 import type { NeedProgress } from '../../../core/practice/progress.ts';
 import type { RankedNeed } from '../../../core/practice/ranked-needs.ts';
-import { STANDINGS } from '../../../core/practice/standing.ts';
+import { usePractice } from '../../../store/practice/practice.ts';
+import { needSections } from './need-sections.ts';
 import styles from './needs-side.module.css';
-import { count, dueWords, STANDING_TITLES, shareWords, signOf, timeWords } from './practise-words.ts';
+import {
+  count,
+  dueWords,
+  type NeedSign,
+  STANDING_TITLES,
+  shareWords,
+  signOf,
+  timeWords,
+} from './practise-words.ts';
 import type { Room } from './use-room.ts';
 
 /** Left of the board: the needs by how they stand, and all that is known of the one that is looked at. */
@@ -18,6 +27,7 @@ export function NeedsSide({
   readonly asked: string | null;
 }) {
   const [chosen, choose] = useState<string | null>(null);
+  const group = usePractice((state) => state.choices.group);
   const looked = ranked.find(({ text }) => text === chosen);
   return (
     <div className={styles.side}>
@@ -27,39 +37,49 @@ export function NeedsSide({
             This design has no needs that it types. Choose need lists on the design desk, and give them keys.
           </p>
         )}
-        {STANDINGS.map((standing) => {
-          const own = ranked.filter((each) => each.standing === standing);
-          if (own.length === 0) return null;
-          return (
-            <section key={standing} aria-label={STANDING_TITLES[standing]} data-standing={standing}>
-              <h2 className={styles.heading}>
-                {STANDING_TITLES[standing]} <span className={styles.quiet}>{own.length}</span>
-              </h2>
-              <div className={styles.chips}>
-                {own.map(({ text }) => {
-                  const { glyph, name, isWord } = signOf(text, room.keymap, room.host);
-                  return (
-                    <button
-                      key={text}
-                      type="button"
-                      className={styles.chip}
-                      data-word={isWord}
-                      data-asked={text === asked}
-                      aria-pressed={text === chosen}
-                      aria-label={name}
-                      onClick={() => choose(text === chosen ? null : text)}
-                    >
-                      {glyph}
-                    </button>
-                  );
-                })}
-              </div>
-            </section>
-          );
-        })}
+        {needSections(ranked, group).map(({ title, needs }) => (
+          <section key={title} aria-label={title}>
+            <h2 className={styles.heading}>
+              {title} <span className={styles.quiet}>{needs.length}</span>
+            </h2>
+            <div className={styles.chips}>
+              {needs.map(({ text }) => (
+                <Chip
+                  key={text}
+                  sign={signOf(text, room.keymap, room.host)}
+                  isAsked={text === asked}
+                  isChosen={text === chosen}
+                  onChoose={() => choose(text === chosen ? null : text)}
+                />
+              ))}
+            </div>
+          </section>
+        ))}
       </div>
       {looked !== undefined && <NeedDetail room={room} need={looked} />}
     </div>
+  );
+}
+
+function Chip(props: {
+  readonly sign: NeedSign;
+  readonly isAsked: boolean;
+  readonly isChosen: boolean;
+  readonly onChoose: () => void;
+}) {
+  const { glyph, name, isWord } = props.sign;
+  return (
+    <button
+      type="button"
+      className={styles.chip}
+      data-word={isWord}
+      data-asked={props.isAsked}
+      aria-pressed={props.isChosen}
+      aria-label={name}
+      onClick={props.onChoose}
+    >
+      {glyph}
+    </button>
   );
 }
 
@@ -69,7 +89,9 @@ function NeedDetail({ room, need }: { readonly room: Room; readonly need: Ranked
   const { progress } = need;
   return (
     <section className={styles.detail} aria-label={`About ${name}`}>
-      <h2 className={styles.name}>{name}</h2>
+      <h2 className={styles.name}>
+        {name} <span className={styles.quiet}>{STANDING_TITLES[need.standing]}</span>
+      </h2>
       {progress?.moved && (
         <p>
           <span className={styles.quiet}>Was:</span> {progress.moved.from.words}
@@ -102,7 +124,7 @@ function Figures({ progress }: { readonly progress: NeedProgress }) {
       <dt>9 in 10 within</dt>
       <dd>{timeWords(progress.ninetieth)}</dd>
       <dt>Comes again</dt>
-      <dd>{dueWords(progress.card.dueAt, Date.now())}</dd>
+      <dd>{dueWords(progress.card, Date.now())}</dd>
     </dl>
   );
 }

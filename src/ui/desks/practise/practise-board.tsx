@@ -7,14 +7,14 @@ import { KeyDrawing } from '../../board/key-drawing.tsx';
 import { keyLights } from '../../board/key-lights.ts';
 import type { KeyScene } from '../../board/key-scene.ts';
 import { OrderBadge } from '../../board/order-badge.tsx';
-import type { HeatMark } from './heat-marks.ts';
+import type { KeyFigure } from './key-figures.ts';
 import styles from './practise-board.module.css';
 
-/** What the board shows: bare caps, one layer with the way to a need, or how it goes key by key. */
+/** What the board shows: bare caps, one layer with the way to a need, or a figure on each key. */
 export type BoardShows =
   | { readonly shows: 'caps' }
   | { readonly shows: 'layer'; readonly layer: LayerId; readonly lit: Lit | null }
-  | { readonly shows: 'heat'; readonly marks: ReadonlyMap<KeyId, HeatMark> };
+  | { readonly shows: 'figures'; readonly marks: ReadonlyMap<KeyId, KeyFigure> };
 
 /** The board to look at while practising: never a place to edit it. */
 export function PractiseBoard({
@@ -51,7 +51,7 @@ export function PractiseBoard({
             key={key.id}
             scene={key}
             isPressed={pressed.has(key.id)}
-            mark={shows.shows === 'heat' ? shows.marks.get(key.id) : undefined}
+            mark={shows.shows === 'figures' ? shows.marks.get(key.id) : undefined}
           />
         ),
       )}
@@ -70,7 +70,7 @@ function Cap({
 }: {
   readonly scene: KeyScene;
   readonly isPressed: boolean;
-  readonly mark: HeatMark | undefined;
+  readonly mark: KeyFigure | undefined;
 }) {
   const { width, height } = scene;
   return (
@@ -86,7 +86,7 @@ function Cap({
         <rect className={styles.home} x={-2.6} y={height / 2 - 1.15} width={5.2} height={0.7} rx={0.35} />
       )}
       {mark !== undefined && (
-        <text className={styles.figure} fontSize={4}>
+        <text className={styles.figure} fontSize={mark.figure.length > 5 ? 3.2 : 4.4}>
           {mark.figure}
         </text>
       )}

@@ -1,12 +1,12 @@
 import { useMemo, useState } from 'react';
-import { readyOverlays } from '../../../core/board/overlay.ts';
+import { type Overlay, readyOverlays } from '../../../core/board/overlay.ts';
 import { heatOf } from '../../../core/practice/heat.ts';
 import { wantedNeed } from '../../../core/practice/session.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
 import { Choice } from '../../widgets/choice.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
-import { type HeatOf, heatLegend, heatMarks } from './heat-marks.ts';
 import { hintFor } from './hint.ts';
+import { type HeatOf, heatFigures, heatLegend, overlayFigures } from './key-figures.ts';
 import { NeedsSide } from './needs-side.tsx';
 import styles from './practise.module.css';
 import { type BoardShows, PractiseBoard } from './practise-board.tsx';
@@ -53,7 +53,7 @@ export function PractiseDesk() {
               />
             </div>
           ) : (
-            <RestingBoard room={room} />
+            <RestingBoard room={room} overlay={overlay} />
           )}
         </div>
       }
@@ -67,20 +67,38 @@ const NO_OVERLAY = { id: '', title: '', keys: {} };
 const CAPS: BoardShows = { shows: 'caps' };
 const NOTHING: ReadonlySet<string> = new Set();
 
-const VIEWS = [
+type View = 'keys' | 'overlay' | HeatOf;
+
+const VIEWS: readonly { readonly value: View; readonly label: string }[] = [
   { value: 'keys', label: 'Keys' },
+  { value: 'overlay', label: 'My keyboard' },
   { value: 'errors', label: 'Errors' },
   { value: 'speed', label: 'Speed' },
-] as const;
+];
 
-/** The board between sessions: the base layer, or how it goes key by key. */
-function RestingBoard({ room }: { readonly room: Room }) {
-  const [view, setView] = useState<'keys' | HeatOf>('keys');
+/** What a view of the board means, in a line; the keys speak for themselves. */
+function viewWords(view: View): string | null {
+  if (view === 'keys') return null;
+  if (view === 'overlay') return 'Which key of the keyboard at hand stands for which key of the board.';
+  return heatLegend(view);
+}
+
+/** The board between sessions: the base layer, how another keyboard is laid onto it, or how it goes key by key. */
+function RestingBoard({ room, overlay }: { readonly room: Room; readonly overlay: Overlay }) {
+  const [wished, setView] = useState<View>('keys');
+  const isOnEngine = usePractice((state) => state.choices.input === 'engine');
   const heat = useMemo(() => heatOf(room.progress, room.ways), [room]);
+  const views = VIEWS.filter(
+    ({ value }) => value === 'keys' || (value === 'overlay' ? isOnEngine : heat.size > 0),
+  );
+  const view = views.find(({ value }) => value === wished)?.value ?? 'keys';
   const shows = useMemo((): BoardShows => {
-    if (view === 'keys') return { shows: 'layer', layer: room.keymap.layers[0]?.id ?? '', lit: null };
-    return { shows: 'heat', marks: heatMarks(room.keymap.board, heat, view) };
-  }, [view, heat, room.keymap]);
+    const { board, layers } = room.keymap;
+    if (view === 'keys') return { shows: 'layer', layer: layers[0]?.id ?? '', lit: null };
+    const marks = view === 'overlay' ? overlayFigures(board, overlay) : heatFigures(board, heat, view);
+    return { shows: 'figures', marks };
+  }, [view, heat, overlay, room.keymap]);
+  const words = viewWords(view);
   return (
     <>
       <div className={styles.board}>
@@ -89,13 +107,13 @@ function RestingBoard({ room }: { readonly room: Room }) {
           host={room.host}
           pressed={NOTHING}
           shows={shows}
-          label={view === 'keys' ? 'The board, base layer' : `The board: ${heatLegend(view)}`}
+          label={words === null ? 'The board, base layer' : `The board: ${words}`}
         />
       </div>
-      {heat.size > 0 && (
+      {views.length > 1 && (
         <div className={styles.views}>
-          <Choice label="The board shows" hideLabel value={view} options={VIEWS} onChange={setView} />
-          {view !== 'keys' && <p className={styles.quiet}>{heatLegend(view)}</p>}
+          <Choice label="The board shows" hideLabel value={view} options={views} onChange={setView} />
+          <p className={styles.quiet}>{words}</p>
         </div>
       )}
     </>

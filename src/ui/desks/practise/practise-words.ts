@@ -8,6 +8,8 @@ import type { Prompt } from '../../../core/practice/drill.ts';
 import type { Estimate } from '../../../core/practice/estimates.ts';
 import type { NeedGroup } from '../../../core/practice/groups.ts';
 import type { RankedNeed } from '../../../core/practice/ranked-needs.ts';
+import type { PracticeInput } from '../../../core/practice/session.ts';
+import type { Card } from '../../../core/practice/spacing.ts';
 import type { Standing } from '../../../core/practice/standing.ts';
 
 /** A need as a prompt shows it. */
@@ -80,6 +82,9 @@ export function count(number: number, one: string, many: string): string {
 export function waitingWords(ranked: readonly RankedNeed[]): string {
   const of = (standing: Standing) => ranked.filter((each) => each.standing === standing).length;
   if (ranked.length === 0) return 'Nothing to practise: this design types none of its needs yet.';
+  if (of('new') === ranked.length) {
+    return `${count(ranked.length, 'need', 'needs')}, none of them practised yet. The most frequent come first, ten at a time.`;
+  }
   const parts = [
     [of('changed'), 'moved'],
     [of('new'), 'new'],
@@ -113,8 +118,9 @@ export function timeWords(estimate: Estimate | null): string {
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 
-/** When a need comes again: "tomorrow", "in 6 days", "now". */
-export function dueWords(dueAt: number | null, now: number): string {
+/** When a need comes again: "again today", "tomorrow", "in 6 days", "now". */
+export function dueWords({ dueAt, again }: Card, now: number): string {
+  if (again) return 'again today';
   if (dueAt === null) return 'not planned yet';
   const days = Math.round((dueAt - now) / DAY_MS);
   if (days <= 0) return 'now';
@@ -124,4 +130,15 @@ export function dueWords(dueAt: number | null, now: number): string {
 /** Minutes of a session that have gone: "2 of 7 min". */
 export function minutesWords(activeMs: number, minutes: number): string {
   return `${Math.floor(activeMs / 60_000)} of ${minutes} min`;
+}
+
+/** How the next session is to be, in a line: "Everything, 7 minutes, on any keyboard laid onto the board". */
+export function choicesWords(choices: {
+  readonly group: NeedGroup | null;
+  readonly minutes: number;
+  readonly input: PracticeInput;
+}): string {
+  const what = choices.group === null ? 'Everything' : GROUP_TITLES[choices.group];
+  const where = choices.input === 'engine' ? 'on any keyboard laid onto the board' : 'on the real board';
+  return `${what}, ${choices.minutes} minutes, ${where}`;
 }

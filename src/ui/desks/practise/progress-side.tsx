@@ -105,7 +105,7 @@ function Keeping({
 }) {
   const forget = usePractice((state) => state.forget);
   const [isAsking, ask] = useState(false);
-  if (sessions.length === 0) return null;
+  if (sessions.every(({ attempts }) => attempts.length === 0)) return null;
   const save = () => {
     const text = exportPractice(designName, sessions);
     saveFile({ name: 'practice-log.json', type: 'application/json', text });

@@ -3,9 +3,10 @@ import { NEED_GROUPS } from '../../../core/practice/groups.ts';
 import type { PracticeInput } from '../../../core/practice/session.ts';
 import type { HintChoice } from '../../../store/practice/make-practice.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
+import { Disclosure } from '../../widgets/disclosure.tsx';
 import { Select } from '../../widgets/select.tsx';
 import styles from './practise.module.css';
-import { GROUP_TITLES } from './practise-words.ts';
+import { choicesWords, GROUP_TITLES } from './practise-words.ts';
 
 const MINUTES = ['5', '7', '10'].map((value) => ({ value, label: `${value} minutes` }));
 const GROUPS = [
@@ -21,13 +22,13 @@ const INPUTS: readonly { readonly value: PracticeInput; readonly label: string }
   { value: 'board', label: 'The real board' },
 ];
 
-/** How the next session is to be. */
+/** How the next session is to be: a line that opens. */
 export function SessionChoices({ overlays }: { readonly overlays: readonly Overlay[] }) {
   const choices = usePractice((state) => state.choices);
   const choose = usePractice((state) => state.choose);
   const overlay = overlays.find(({ id }) => id === choices.overlay) ?? overlays[0];
   return (
-    <>
+    <Disclosure title={choicesWords(choices)}>
       <div className={styles.choices}>
         <Select
           label="What"
@@ -62,6 +63,6 @@ export function SessionChoices({ overlays }: { readonly overlays: readonly Overl
           ? 'Its keys stand for the keys of the board and go through the timing engine: the design can be learnt before the board exists, and a slip is told exactly.'
           : 'The board sends results, not presses: what went wrong is then told as likely, and a press that sends nothing is not seen.'}
       </p>
-    </>
+    </Disclosure>
   );
 }

@@ -148,11 +148,13 @@ function Idle({
           Twenty minutes without a break: five minutes away from the keys now.
         </p>
       )}
-      <SessionChoices overlays={overlays} />
       <div className={styles.bar}>
         <Button tone={isBreak ? 'plain' : 'accent'} onClick={running.begin} disabled={cannot}>
           {isRecent ? 'Another session' : 'Begin'}
         </Button>
+      </div>
+      <div className={styles.how}>
+        <SessionChoices overlays={overlays} />
       </div>
     </section>
   );

@@ -41,13 +41,15 @@ export function plannedLines(
   now: number,
 ): readonly { readonly when: string; readonly needs: readonly string[] }[] {
   const needs = [...new Set(session.attempts.map(({ need }) => need))];
-  const due = needs.flatMap((need) => {
-    const at = progress.get(need)?.card.dueAt ?? null;
-    return at === null ? [] : [{ need, at }];
+  const cards = needs.flatMap((need) => {
+    const card = progress.get(need)?.card;
+    return card === undefined || card.dueAt === null
+      ? []
+      : [{ need, card, at: card.again ? now : card.dueAt }];
   });
   const lines = new Map<string, string[]>();
-  for (const { need, at } of due.sort((one, other) => one.at - other.at)) {
-    const when = dueWords(at, now);
+  for (const { need, card } of cards.sort((one, other) => one.at - other.at)) {
+    const when = dueWords(card, now);
     lines.set(when, [...(lines.get(when) ?? []), need]);
   }
   return [...lines].map(([when, all]) => ({ when, needs: all }));

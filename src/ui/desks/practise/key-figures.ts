@@ -1,10 +1,13 @@
 import { keyName } from '../../../core/board/key-name.ts';
+import type { Overlay } from '../../../core/board/overlay.ts';
+import { codeLabel } from '../../../core/host/code-names.ts';
+import { isCode } from '../../../core/keymap/codes.ts';
 import type { Board, KeyId } from '../../../core/keymap/types.ts';
 import type { KeyHeat } from '../../../core/practice/heat.ts';
 import { count } from './practise-words.ts';
 
-/** A key of the heat map: how strongly it is filled, 0 to 4, its figure, and the same in words. */
-export interface HeatMark {
+/** What stands on a key in place of its legend: how strongly it is filled, 0 to 4, a figure, and the same in words. */
+export interface KeyFigure {
   readonly step: number;
   readonly figure: string;
   readonly words: string;
@@ -18,13 +21,13 @@ const ENDS: Readonly<Record<HeatOf, readonly number[]>> = {
   speed: [250, 400, 600, 1000],
 };
 
-/** The marks of the keys that have been practised. */
-export function heatMarks(
+/** How it goes, on each key that has been practised. */
+export function heatFigures(
   board: Board,
   heat: ReadonlyMap<KeyId, KeyHeat>,
   of: HeatOf,
-): ReadonlyMap<KeyId, HeatMark> {
-  const marks = new Map<KeyId, HeatMark>();
+): ReadonlyMap<KeyId, KeyFigure> {
+  const marks = new Map<KeyId, KeyFigure>();
   for (const [key, { tries, errorShare, medianMs }] of heat) {
     const value = of === 'errors' ? errorShare : medianMs;
     if (value === null) continue;
@@ -45,4 +48,15 @@ export function heatLegend(of: HeatOf): string {
   return of === 'errors'
     ? 'Share of last tries that were wrong at first; the fuller, the more: over 2, 5, 10, 20 %.'
     : 'Median of last times, ms; the fuller, the slower: over 250, 400, 600, 1,000 ms.';
+}
+
+/** Which key of the keyboard at hand stands for each key of the board. */
+export function overlayFigures(board: Board, overlay: Overlay): ReadonlyMap<KeyId, KeyFigure> {
+  const figures = new Map<KeyId, KeyFigure>();
+  for (const [code, key] of Object.entries(overlay.keys)) {
+    if (!isCode(code)) continue;
+    const figure = codeLabel(code);
+    figures.set(key, { step: 0, figure, words: `${keyName(board, key)}: ${figure}` });
+  }
+  return figures;
 }
