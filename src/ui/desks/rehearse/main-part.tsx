@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { type Comparison, compareRuns } from '../../../core/rehearse/compare.ts';
 import { namesOf } from '../../../core/rehearse/key-words.ts';
 import type { Run } from '../../../core/rehearse/run.ts';
@@ -13,12 +13,14 @@ import { OutText } from './out-text.tsx';
 import { Readout } from './readout.tsx';
 import styles from './rehearse.module.css';
 import { useWriting } from './source/use-writing.ts';
+import { StreamInWords } from './stream-in-words.tsx';
 import type { Stretch } from './time-line/draw.ts';
 import { TimeLine } from './time-line/time-line.tsx';
 
 /** What comes out, the time line, and the state at the cursor. */
 export function MainPart() {
   const { stream, live, cursorMs, setCursor } = useRehearsal();
+  const [inWords, setInWords] = useState(false);
   const played = usePlayed();
   const compared = useComparedRun();
   const { keymap, host } = useTried();
@@ -43,17 +45,30 @@ export function MainPart() {
         isLive={live !== null}
         onSlip={(slip) => setCursor(slipStart(run, slip))}
       />
-      <TimeLine
-        run={run}
-        names={names}
-        other={other === run ? null : other}
-        slips={slips.map((slip) => stretchOf(run, slip))}
-        differences={other === null || other === run ? [] : differencesOf(compareRuns(run, other))}
-        cursorMs={cursorMs}
-        onCursor={setCursor}
-        follows={live !== null}
-      />
-      {live === null && <Readout run={run} names={names} cursorMs={cursorMs ?? 0} />}
+      {inWords && live === null ? (
+        <StreamInWords run={run} names={names} cursorMs={cursorMs ?? 0} onCursor={setCursor} />
+      ) : (
+        <TimeLine
+          run={run}
+          subject={live === null ? stream : 'live'}
+          names={names}
+          other={other === run ? null : other}
+          slips={slips.map((slip) => stretchOf(run, slip))}
+          differences={other === null || other === run ? [] : differencesOf(compareRuns(run, other))}
+          cursorMs={cursorMs}
+          onCursor={setCursor}
+          follows={live !== null}
+        />
+      )}
+      {live === null && (
+        <Readout
+          run={run}
+          names={names}
+          cursorMs={cursorMs ?? 0}
+          inWords={inWords}
+          onInWords={() => setInWords(!inWords)}
+        />
+      )}
     </>
   );
 }

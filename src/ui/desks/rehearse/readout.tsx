@@ -1,24 +1,23 @@
-import { useState } from 'react';
 import { ms, type Names } from '../../../core/rehearse/key-words.ts';
 import type { Run } from '../../../core/rehearse/run.ts';
 import { Button } from '../../widgets/button.tsx';
 import styles from './rehearse.module.css';
-import { happenedAt, stateRows, wordRows } from './time-line/moment-words.ts';
-
-/** So many lines of the stream in words at a time. */
-const LINES = 60;
+import { happenedAt, stateRows } from './time-line/moment-words.ts';
 
 /** How the design stands at the cursor, and what happened there. */
 export function Readout({
   run,
   names,
   cursorMs,
+  inWords,
+  onInWords,
 }: {
   readonly run: Run;
   readonly names: Names;
   readonly cursorMs: number;
+  readonly inWords: boolean;
+  readonly onInWords: () => void;
 }) {
-  const [inWords, setInWords] = useState(false);
   const happened = happenedAt(run, cursorMs, names);
   return (
     <>
@@ -40,32 +39,10 @@ export function Readout({
             ? 'Nothing happens at this moment: ← and → go to the next.'
             : happened.join('. ')}
         </p>
-        <Button tone="quiet" aria-expanded={inWords} onClick={() => setInWords(!inWords)}>
+        <Button tone="quiet" aria-pressed={inWords} onClick={onInWords}>
           In words
         </Button>
       </div>
-      {inWords && <Words run={run} names={names} from={cursorMs} />}
     </>
-  );
-}
-
-/** The stream in words from the cursor on: what the picture shows, to be read. */
-function Words({ run, names, from }: { readonly run: Run; readonly names: Names; readonly from: number }) {
-  const rows = wordRows(run, from, LINES, names);
-  return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
-    <section className={styles.words} aria-label="The stream in words, from the cursor on" tabIndex={0}>
-      <table>
-        <tbody>
-          {rows.map(({ t, what, isTelling }, at) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name, and several may say the same
-            <tr key={at} data-telling={isTelling}>
-              <th scope="row">{ms(t)}</th>
-              <td>{what}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
   );
 }

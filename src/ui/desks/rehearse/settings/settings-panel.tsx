@@ -44,7 +44,7 @@ function HoldSettings({ names }: { readonly names: Names }) {
     tryOut({ title: words, edit: timingEverywhere(keymap, change, words) });
   return (
     <section className={styles.panelPart}>
-      <h3 className={styles.heading}>Keys with a tap and a hold, all of them</h3>
+      <h2 className={styles.heading}>Keys with a tap and a hold, all of them</h2>
       <div className={styles.pair}>
         <NumberField
           label="Hold after"
@@ -81,7 +81,7 @@ function HoldSettings({ names }: { readonly names: Names }) {
           everywhere({ sameHandTaps: on }, on ? 'Same hand taps everywhere' : 'Same hand does not tap')
         }
       />
-      <h3 className={styles.heading}>One by one: hold after</h3>
+      <h2 className={styles.heading}>One by one: hold after</h2>
       <div className={styles.pair}>
         {holdTaps.map(({ place, binding }) => (
           <NumberField
@@ -115,7 +115,7 @@ function ChordSettings({ names }: { readonly names: Names }) {
   if (first === undefined) return <p className={styles.hint}>This design has no chord.</p>;
   return (
     <section className={styles.panelPart}>
-      <h3 className={styles.heading}>Windows of chords</h3>
+      <h2 className={styles.heading}>Windows of chords</h2>
       {chords.length > 1 && (
         <NumberField
           label="All of them"

@@ -18,7 +18,7 @@ export function Tries() {
   };
   return (
     <section className={styles.tries} aria-label="Tried here, not in the design">
-      <h3 className={styles.heading}>Tried here, not in the design</h3>
+      <h2 className={styles.heading}>Tried here, not in the design</h2>
       {tries.map(({ title }, at) => (
         <div key={title} className={styles.rowHead}>
           <span>{title}</span>

@@ -10,7 +10,7 @@ import { Button } from '../../../widgets/button.tsx';
 import styles from '../rehearse.module.css';
 import { Tries } from '../settings/tries.tsx';
 import { TextArea } from '../text-area.tsx';
-import { countWords } from './slip-words.ts';
+import { countWords, slipsWith } from './slip-words.ts';
 
 /** So many slips are listed; a stream with more has another trouble. */
 const MOST = 60;
@@ -120,7 +120,7 @@ function Remedies({ run, slip, meant, names }: Omit<SlipRowProps, 'isOpen' | 'on
       {remedies.map(({ title, edit, slips }) => (
         <div key={title} className={styles.rowHead}>
           <span>
-            {title} <span className={styles.hint}>{countWords(slips)} in all</span>
+            {title} <span className={styles.hint}>{slipsWith(slips)}</span>
           </span>
           <Button onClick={() => tryOut({ title, edit })}>Try</Button>
         </div>

@@ -42,7 +42,7 @@ export function KeptIt() {
         </p>
       )}
       <div>
-        <h3 className={styles.heading}>Kept with this browser</h3>
+        <h2 className={styles.heading}>Kept with this browser</h2>
         {kept.things.length === 0 && <p className={styles.hint}>None yet.</p>}
         <ul className={styles.list}>
           {kept.things.map(({ id, value }) => (

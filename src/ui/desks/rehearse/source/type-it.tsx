@@ -38,9 +38,7 @@ export function TypeIt({
       />
       <OverlayBoard board={board} overlay={chosen.overlay} />
       <div className={styles.buttons}>
-        <Button tone="quiet" onClick={() => setEditing(true)}>
-          Change which key is which…
-        </Button>
+        <Button onClick={() => setEditing(true)}>Change which key is which…</Button>
       </div>
       <TextArea
         label="Text to type, if you like"

@@ -2,7 +2,7 @@ import { codeName } from '../../../../core/host/code-names.ts';
 import { decisionWords, isTelling } from '../../../../core/rehearse/decision-words.ts';
 import { listed, ms, type Names, producedWord } from '../../../../core/rehearse/key-words.ts';
 import { firstAt } from '../../../../core/rehearse/presses-between.ts';
-import type { Run } from '../../../../core/rehearse/run.ts';
+import type { Decision, Run } from '../../../../core/rehearse/run.ts';
 import { stateAt } from '../../../../core/rehearse/state-at.ts';
 
 /** The state at a moment, as label and value. */
@@ -33,13 +33,19 @@ export function happenedAt(run: Run, t: number, names: Names): readonly string[]
   }
   for (let at = firstAt(run.decisions, t, (each) => each.t); run.decisions[at]?.t === t; at++) {
     const decision = run.decisions[at];
-    if (decision !== undefined && decision.rule !== 'S9') rows.push(decisionWords(run, decision, names));
+    if (decision !== undefined && saysSomething(decision)) rows.push(decisionWords(run, decision, names));
   }
   for (let at = firstAt(run.items, t, (item) => item.t); run.items[at]?.t === t; at++) {
     const item = run.items[at];
     if (item !== undefined && item.produced.kind !== 'modifier') rows.push(`Out: ${word(item.produced)}`);
   }
   return rows;
+}
+
+/** A key that acts at once, or that makes a chord whole, is told by what follows from it. */
+function saysSomething({ rule, what, t, data }: Decision): boolean {
+  if (what === 'waiting') return (data?.until ?? t) > t;
+  return rule !== 'S9' || what === 'open' || what === 'no-binding';
 }
 
 const UNSEEN: Readonly<Record<string, string>> = { ' ': 'Space', '\n': 'line break', '\t': 'Tab' };
@@ -79,7 +85,7 @@ export function wordRows(run: Run, from: number, most: number, names: Names): re
       rows.push({ t, what: `${names.key(event.key)} ${how}`, isTelling: false });
     } else if (decision?.t === t) {
       decided += 1;
-      if (decision.rule !== 'S9')
+      if (saysSomething(decision))
         rows.push({ t, what: decisionWords(run, decision, names), isTelling: isTelling(run, decision) });
     } else if (item?.t === t) {
       out += 1;

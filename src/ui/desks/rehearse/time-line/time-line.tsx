@@ -18,6 +18,8 @@ import { fitted, following, moved, type View, withInView, zoomed } from './view.
 
 interface TimeLineProps {
   readonly run: Run;
+  /** What the run is of: while it stays the same, so does the view. */
+  readonly subject: unknown;
   readonly names: Names;
   /** The run that is held against it, on a row of its own. */
   readonly other: Run | null;
@@ -74,12 +76,12 @@ export function TimeLine(props: TimeLineProps) {
     onCursor(Math.min(run.endMs, Math.max(0, t)));
   };
   // Another stream is another picture; after typing the whole of it is shown.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the events are what makes it another stream
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the subject is what makes it another stream
   useEffect(() => {
     view.current = null;
     canvas.request();
     overview.current();
-  }, [run.events, follows]);
+  }, [props.subject, follows]);
   useEffect(() => {
     if (cursorMs === null || view.current === null || width <= 0) return;
     view.current = withInView(view.current, cursorMs, run.endMs, width);
