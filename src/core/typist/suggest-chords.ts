@@ -1,4 +1,4 @@
-import type { ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
+import type { Board, ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
 import { watchedChords } from './accidents.ts';
 import type { ChordToWatch } from './chord-misfires.ts';
 import { chordMissShare } from './chord-misses.ts';
@@ -101,6 +101,25 @@ export function suggestChords(
     goesOn = eachSet(keymap.board.keys.length, size, consider);
   const suggestions = best.filter(({ cost }) => Number.isFinite(cost)).map((ranked) => judge.explain(ranked));
   return { suggestions, considered, stoppedBy: goesOn ? 'all' : 'budget' };
+}
+
+/** How many sets of keys there are to look at. */
+export function countSets({ keys }: Board, { keys: [least, most], hands }: ChordWish): number {
+  const left = keys.filter(({ hand }) => hand === 'left').length;
+  let sets = 0;
+  for (let size = least; size <= most; size++) {
+    const one = choose(left, size) + choose(keys.length - left, size);
+    const all = choose(keys.length, size);
+    sets += hands === 'any' ? all : hands === 'one' ? one : all - one;
+  }
+  return sets;
+}
+
+/** How many sets of `size` there are of `count`. */
+function choose(count: number, size: number): number {
+  let sets = 1;
+  for (let at = 0; at < size; at++) sets = (sets * (count - at)) / (at + 1);
+  return sets;
 }
 
 function insert(best: Ranked[], ranked: Ranked, limit: number): void {

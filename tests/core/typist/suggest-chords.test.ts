@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { boardRows } from '../../../src/core/board/rows.ts';
 import { estimateAccidents } from '../../../src/core/typist/accidents.ts';
 import { personOfGroup } from '../../../src/core/typist/person.ts';
-import { suggestChords, USUAL_WISH } from '../../../src/core/typist/suggest-chords.ts';
+import { countSets, suggestChords, USUAL_WISH } from '../../../src/core/typist/suggest-chords.ts';
 import { chordOver, englishOn, keyOf, plainKeymap } from './plain-board.ts';
 
 const person = personOfGroup('average');
@@ -34,6 +34,11 @@ describe('all sets of keys for a chord', () => {
   ])('%s comes before %s: %s', (better, worse) => {
     expect(rankOf(better)).toBeGreaterThanOrEqual(0);
     expect(rankOf(better)).toBeLessThan(rankOf(worse));
+  });
+
+  test.each(['any', 'one', 'two'] as const)('how many sets there are is known before: %s', (hands) => {
+    const of = { ...wish, hands, keys: [2, 3] as const };
+    expect(suggestChords(plain, runs, person, of).considered).toBe(countSets(plain.board, of));
   });
 
   test('progress is told on the way', () => {

@@ -2,6 +2,7 @@ import { useAccidents } from '../../../../store/accidents/use-accidents.ts';
 import { useTypist } from '../../../../store/typist.ts';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { MeasureLine } from '../measure/measure-line.tsx';
+import { SuggestChord } from '../suggest/suggest-chord.tsx';
 import { AccidentList } from './accident-list.tsx';
 import styles from './accidents.module.css';
 import { LimitFields } from './limit-fields.tsx';
@@ -34,6 +35,9 @@ export function AccidentsPanel() {
           </Disclosure>
         </>
       )}
+      <Disclosure title="Suggest a chord">
+        <SuggestChord />
+      </Disclosure>
       <p className={styles.quiet}>
         Estimates from typing on conventional keyboards.{' '}
         <a href="./typist.md" target="_blank" rel="noreferrer">
