@@ -136,7 +136,12 @@ function Found({ action, running, found, failed }: ReturnType<typeof useChordSea
                 onTry={tryOut}
                 onTake={take}
               />
-              <Button tone="accent" disabled={tried < 0 || !isOfToday} onClick={() => take(tried)}>
+              <Button
+                className={styles.take}
+                tone="accent"
+                disabled={tried < 0 || !isOfToday}
+                onClick={() => take(tried)}
+              >
                 Take this chord
               </Button>
             </>
