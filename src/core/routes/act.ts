@@ -1,6 +1,6 @@
 import type { HostLayout, Stroke } from '../host/host-layout.ts';
 import { CODES, type Code, isModifier, MODIFIERS } from '../keymap/codes.ts';
-import type { Action, LayerId } from '../keymap/types.ts';
+import type { Action, LayerId, ShiftedAction } from '../keymap/types.ts';
 
 /** A set of modifiers as bits, in the order of rule I6. */
 export type ModifierSet = number;
@@ -30,18 +30,39 @@ export function signOf(code: Code, modifiers: ModifierSet): Sign {
 
 /** What an action does, as far as the search has to know. */
 export type Act =
-  /** Strokes that the computer receives; none for a character without a route, which still uses latches. */
-  | { readonly kind: 'type'; readonly signs: readonly Sign[] }
+  /**
+   * Strokes that the computer receives; none for a character without a route, which still uses latches. `lifted`: a Shift
+   * that is not a stroke's own is lifted for it (rule A8).
+   */
+  | { readonly kind: 'type'; readonly signs: readonly Sign[]; readonly lifted?: true }
   /** Modifiers that are down while the key is; `bare`: a single one, which can be a need by itself. */
   | { readonly kind: 'modifiers'; readonly set: ModifierSet; readonly bare: Code | null }
   | { readonly kind: 'layer'; readonly layer: number; readonly mode: 'while-held' | 'latch' | 'lock' }
   | { readonly kind: 'modifier'; readonly set: ModifierSet; readonly mode: 'latch' | 'lock' }
   | { readonly kind: 'none' };
 
+/** Both Shifts. */
+export const SHIFTS: ModifierSet = modifierBit('ShiftLeft') | modifierBit('ShiftRight');
+
 const NONE: Act = { kind: 'none' };
+const NO_LAYERS: ReadonlyMap<LayerId, number> = new Map();
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
-/** Reads an action: layers by their number, characters by their route under the host (rules A1 to A6). */
+/** A stroke of an action as the computer receives it while some modifiers are on. */
+export function signUnder(act: Extract<Act, { kind: 'type' }>, sign: Sign, modifiers: ModifierSet): Sign {
+  return sign | (act.lifted && (sign & SHIFTS) === 0 ? modifiers & ~SHIFTS : modifiers);
+}
+
+/** What comes in place of a tap under Shift (rule A8). */
+export function shiftedActOf(action: ShiftedAction, host: HostLayout): Act {
+  const act = actOf(action, host, NO_LAYERS);
+  return act.kind === 'type' ? { ...act, lifted: true } : act;
+}
+
+/**
+ * Reads an action: layers by their number, characters by their route under the host (rules A1 to A6). What `repeat`
+ * sends hangs on what came before the route, and Shift for one word is still on after a letter: no route is made of them.
+ */
 export function actOf(action: Action, host: HostLayout, layerNumbers: ReadonlyMap<LayerId, number>): Act {
   switch (action.do) {
     case 'key':

@@ -42,9 +42,10 @@ function layersOn(keymap: Keymap, on: readonly On[]): ReadonlySet<LayerId> {
 }
 
 function actionOf(keymap: Keymap, step: Press, on: readonly On[]): Action | undefined {
-  if (step.chord !== undefined) return chordById(keymap, step.chord)?.action;
+  const slot = step.shifted ? 'onShift' : step.side;
+  if (step.chord !== undefined) return chordById(keymap, step.chord)?.[slot === 'tap' ? 'action' : slot];
   const [key = ''] = step.keys;
-  return bindingThrough(keymap, layersOn(keymap, on), key)?.binding[step.side];
+  return bindingThrough(keymap, layersOn(keymap, on), key)?.binding[slot];
 }
 
 function doesOf(keymap: Keymap, step: Press, on: readonly On[]): string | null {
@@ -52,7 +53,7 @@ function doesOf(keymap: Keymap, step: Press, on: readonly On[]): string | null {
   if (action === undefined) return null;
   if (action.do === 'layer') return layerById(keymap, action.layer)?.name ?? action.layer;
   if (action.do === 'modifier') return codeName(action.code);
-  if (step.chord !== undefined) return wordsOf(action);
+  if (step.chord !== undefined || step.shifted) return wordsOf(action);
   return step.move === 'hold' ? wordsOf(action) : null;
 }
 

@@ -1,5 +1,5 @@
 import type { KeyEvent } from '../base/key-event.ts';
-import { chordsOf, timingOf } from '../keymap/timing.ts';
+import { chordsOf, timingOf, timingOfChord } from '../keymap/timing.ts';
 import type { Keymap } from '../keymap/types.ts';
 import { type Plan, SHORTEST_MS } from './plan.ts';
 import type { Move, State } from './state.ts';
@@ -42,7 +42,11 @@ function stepOf(keymap: Keymap): number {
       quietBeforeMs,
       againWithinMs,
     ]),
-    ...chordsOf(keymap).flatMap(({ windowMs, quietBeforeMs }) => [windowMs, quietBeforeMs ?? 0]),
+    ...chordsOf(keymap).flatMap((chord) => {
+      const { holdAfterMs, againWithinMs } = timingOfChord(keymap, chord);
+      const ofBoth = chord.hold === undefined ? [] : [holdAfterMs, againWithinMs];
+      return [chord.windowMs, chord.quietBeforeMs ?? 0, ...ofBoth];
+    }),
   ].filter((ms) => ms >= SHORTEST_MS);
   return Math.min(STEP_MS, ...thresholds.map((ms) => ms / PARTS));
 }
@@ -117,7 +121,9 @@ class Hands {
 
   /** How long a tap lasts: within the shortest hold after that the key has anywhere. */
   #dwell({ keys, chord }: Move & { readonly kind: 'press' }): number {
-    if (chord !== null) return this.#step;
+    if (chord !== null) {
+      return chord.binding.both ? Math.min(this.#step, chord.binding.holdAfterMs / 2) : this.#step;
+    }
     return Math.min(this.#step, ...keys.map((key) => this.#shortestHold(key) / 2));
   }
 

@@ -47,6 +47,7 @@ function stepsOf(plan: Plan, { end }: Found): readonly Step[] {
     if (move.kind === 'release') return { move: 'release', keys };
     const isHeld = move.kept || move.settles === 'by-time';
     const chord = move.chord === null ? {} : { chord: move.chord.chord.id };
-    return { move: isHeld ? 'hold' : 'press', keys, ...chord, side: move.side };
+    const shifted = move.shifted ? { shifted: true as const } : {};
+    return { move: isHeld ? 'hold' : 'press', keys, ...chord, side: move.side, ...shifted };
   });
 }

@@ -1,5 +1,5 @@
 import type { Act, ModifierSet, Sign } from './act.ts';
-import type { Plan } from './plan.ts';
+import { actsOfBinding, type Plan } from './plan.ts';
 
 /** What a design can make at all, wherever the places are. What it cannot make is missing, and no search has to show it. */
 export interface Means {
@@ -44,11 +44,10 @@ export function meansOf(plan: Plan): Means {
 function* actsOf(plan: Plan): Generator<Act> {
   for (const layer of plan.bindings) {
     for (const binding of layer) {
-      if (binding?.tap) yield binding.tap;
-      if (binding?.hold) yield binding.hold;
+      if (binding) yield* actsOfBinding(binding);
     }
   }
-  for (const chord of plan.chords) yield chord.act;
+  for (const { binding } of plan.chords) yield* actsOfBinding(binding);
 }
 
 function makerOf(signs: readonly Sign[], modifiers: ModifierSet): (sign: Sign) => boolean {

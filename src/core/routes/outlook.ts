@@ -1,4 +1,4 @@
-import { type ModifierSet, SIGNS } from './act.ts';
+import { type ModifierSet, SHIFTS, SIGNS } from './act.ts';
 import type { Goals } from './goals.ts';
 import type { LayerSet, Plan } from './plan.ts';
 import { relevantLayers } from './relevant-layers.ts';
@@ -97,11 +97,19 @@ export class Outlook {
     return this.#helpWith(codes, sets);
   }
 
+  #mayWantShift(codes: Uint8Array): boolean {
+    for (const code of this.#plan.shifted) if (codes[code] === 1) return true;
+    return false;
+  }
+
   #helpWith(codes: Uint8Array, sets: ReadonlySet<ModifierSet>): Help {
     const useful = new Uint8Array(256);
     useful[0] = 1;
     let modifiers: ModifierSet = 0;
-    for (const set of sets) {
+    // What comes under Shift only, without it, wants Shift around what is sought (rule A8).
+    const around = this.#mayWantShift(codes) ? SHIFTS : 0;
+    for (const sought of sets) {
+      const set = sought | around;
       modifiers |= set;
       for (let part = set; part > 0; part = (part - 1) & set) useful[part] = 1;
     }

@@ -1,22 +1,19 @@
 import type { HostLayout } from '../host/host-layout.ts';
-import { chordsOf, timingOf } from '../keymap/timing.ts';
-import type { Binding, BoardKey, Chord, HoldBy, Keymap } from '../keymap/types.ts';
-import { type Act, actOf } from './act.ts';
+import { chordsOf, type EffectiveTiming, timingOf, timingOfChord } from '../keymap/timing.ts';
+import type { Binding, BoardKey, Chord, Keymap, ShiftedAction } from '../keymap/types.ts';
+import { type Act, actOf, shiftedActOf } from './act.ts';
 
 /** Layers as bits: bit i stands for the i-th layer, the base layer being bit 0. */
 export type LayerSet = number;
 
 /** A binding, ready for the search. Times in ms. */
-export interface PlannedBinding {
+export interface PlannedBinding extends EffectiveTiming {
   readonly tap: Act | null;
+  /** What is pressed in place of the tap while Shift is on; null where it is pressed as ever. */
+  readonly shifted: Act | null;
   readonly hold: Act | null;
   /** Both a tap and a hold, so that time decides. */
   readonly both: boolean;
-  readonly holdAfterMs: number;
-  readonly holdBy: HoldBy;
-  readonly quietBeforeMs: number;
-  readonly againWithinMs: number;
-  readonly sameHandTaps: boolean;
 }
 
 /** A chord, ready for the search: keys by number. */
@@ -26,6 +23,8 @@ export interface PlannedChord {
   readonly live: LayerSet;
   readonly quietBeforeMs: number;
   readonly act: Act;
+  /** What settles its firings: its act as the tap, with what comes in its place under Shift, and its hold. */
+  readonly binding: PlannedBinding;
   /** It is not live everywhere, or another chord of the same keys may stand in its way: which layer is the highest matters. */
   readonly needsItsLayers: boolean;
 }
@@ -42,6 +41,8 @@ export interface Plan {
   readonly chordsOfKey: readonly (readonly PlannedChord[])[];
   /** Per key: whether it matters that it was tapped, since one of its bindings has `again within`. */
   readonly remembers: readonly boolean[];
+  /** The codes of strokes that stand for a tap under Shift (rule A8). */
+  readonly shifted: ReadonlySet<number>;
   /** Layers that are on while others are, lowest first. */
   readonly conditions: readonly { readonly layer: number; readonly all: LayerSet }[];
   /** What each key does while a set of layers is on; made when first asked for. */
@@ -69,7 +70,8 @@ export function planOf(keymap: Keymap, host: HostLayout): Plan {
     const act = actOf(chord.action, host, layerNumbers);
     const needsItsLayers = chord.layers !== undefined || sharesKeys(keymap, chord);
     const quietBeforeMs = counting(chord.quietBeforeMs ?? 0);
-    return [{ chord, keys: numbers, live, quietBeforeMs, act, needsItsLayers }];
+    const binding = chordBinding(keymap, host, chord, act, layerNumbers);
+    return [{ chord, keys: numbers, live, quietBeforeMs, act, binding, needsItsLayers }];
   });
   const conditions = keymap.layers.flatMap(({ onWhile }, number) => {
     // A layer that waits for one that does not exist never comes on.
@@ -78,7 +80,8 @@ export function planOf(keymap: Keymap, host: HostLayout): Plan {
   });
   const chordsOfKey = keys.map((_, number) => chords.filter((chord) => chord.keys.includes(number)));
   const remembers = keys.map((_, key) => bindings.some((layer) => (layer[key]?.againWithinMs ?? 0) > 0));
-  return { keymap, keys, bindings, chords, chordsOfKey, remembers, conditions, views: new Map() };
+  const shifted = shiftedCodes([...bindings.flat(), ...chords.map(({ binding }) => binding)]);
+  return { keymap, keys, bindings, chords, chordsOfKey, remembers, shifted, conditions, views: new Map() };
 }
 
 function sharesKeys(keymap: Keymap, chord: Chord): boolean {
@@ -115,7 +118,37 @@ function plannedBinding(
   const both = binding.tap !== undefined && binding.hold !== undefined;
   const timing = timingOf(keymap, binding);
   const quietBeforeMs = counting(timing.quietBeforeMs);
-  return { tap: act(binding.tap), hold: act(binding.hold), both, ...timing, quietBeforeMs };
+  const shifted = shiftedOf(binding.onShift, host);
+  return { tap: act(binding.tap), shifted, hold: act(binding.hold), both, ...timing, quietBeforeMs };
+}
+
+function shiftedOf(onShift: ShiftedAction | undefined, host: HostLayout): Act | null {
+  return onShift === undefined ? null : shiftedActOf(onShift, host);
+}
+
+function chordBinding(
+  keymap: Keymap,
+  host: HostLayout,
+  chord: Chord,
+  tap: Act,
+  layerNumbers: ReadonlyMap<string, number>,
+): PlannedBinding {
+  const hold = chord.hold === undefined ? null : actOf(chord.hold, host, layerNumbers);
+  const shifted = shiftedOf(chord.onShift, host);
+  return { tap, shifted, hold, both: hold !== null, ...timingOfChord(keymap, chord) };
+}
+
+/** What a binding can do: its tap, what stands for it under Shift, its hold. */
+export function* actsOfBinding({ tap, shifted, hold }: PlannedBinding): Generator<Act> {
+  if (tap !== null) yield tap;
+  if (shifted !== null) yield shifted;
+  if (hold !== null) yield hold;
+}
+
+/** The codes of strokes that stand for a tap under Shift: a need of them may want Shift to be on. */
+function shiftedCodes(bindings: readonly (PlannedBinding | null)[]): ReadonlySet<number> {
+  const signs = bindings.flatMap((one) => (one?.shifted?.kind === 'type' ? one.shifted.signs : []));
+  return new Set(signs.map((sign) => sign >> 8));
 }
 
 /** The layers that are on when some are turned on: those, the base, and the ones whose condition is met (rule A4). */

@@ -1,5 +1,5 @@
 import type { Act, ModifierSet } from './act.ts';
-import type { LayerSet, Plan } from './plan.ts';
+import type { LayerSet, Plan, PlannedBinding } from './plan.ts';
 
 /** What the needs that are still to be found could make use of. */
 export interface Sought {
@@ -19,17 +19,20 @@ export function relevantLayers(plan: Plan, sought: Sought): LayerSet {
     before = relevant;
     for (const [layer, bindings] of plan.bindings.entries()) {
       if ((relevant >>> layer) & 1) continue;
-      const helps = (act: Act | null) => act !== null && isOfUse(act, sought, relevant);
-      if (bindings.some((binding) => binding !== null && (helps(binding.tap) || helps(binding.hold)))) {
+      if (bindings.some((binding) => binding !== null && helps(binding, sought, relevant))) {
         relevant |= 1 << layer;
       }
     }
     for (const chord of plan.chords) {
-      if (chord.needsItsLayers && isOfUse(chord.act, sought, relevant)) relevant |= chord.live;
+      if (chord.needsItsLayers && helps(chord.binding, sought, relevant)) relevant |= chord.live;
     }
     for (const { layer, all } of plan.conditions) if ((relevant >>> layer) & 1) relevant |= all;
   }
   return relevant;
+}
+
+function helps({ tap, shifted, hold }: PlannedBinding, sought: Sought, relevant: LayerSet): boolean {
+  return [tap, shifted, hold].some((act) => act !== null && isOfUse(act, sought, relevant));
 }
 
 function isOfUse(act: Act, sought: Sought, relevant: LayerSet): boolean {

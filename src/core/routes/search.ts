@@ -1,12 +1,13 @@
 import type { HostLayout } from '../host/host-layout.ts';
 import type { Need } from '../keymap/need.ts';
-import type { Act, Sign } from './act.ts';
+import { type Act, signUnder } from './act.ts';
 import { effectOf, Frontier } from './frontier.ts';
 import { type Goals, goalsOf, MOST_STROKES } from './goals.ts';
 import { meansOf } from './means.ts';
 import { Outlook } from './outlook.ts';
 import type { Plan } from './plan.ts';
-import { eachPress, type Press } from './presses.ts';
+import type { Press } from './press.ts';
+import { eachPress } from './presses.ts';
 import { restFrom } from './rest.ts';
 import { endsAtRest, modifiersOn, REST, rankOf, type State, turnedOn } from './state.ts';
 import { afterPress, eachRelease, spent } from './steps-of-state.ts';
@@ -98,7 +99,7 @@ class Search {
     const wants = (act: Act, kept: boolean) => this.#wants(state, modifiers, node, act, kept);
     eachPress(this.#plan, state, wants, (press) => {
       if (press.act.kind === 'type') {
-        this.#strokes(state, modifiers, press, press.act.signs);
+        this.#strokes(state, modifiers, press, press.act);
         return;
       }
       if (!press.kept) this.#bare(state, modifiers, press);
@@ -114,7 +115,7 @@ class Search {
       if (kept) return false;
       if (act.signs.length === 0) return state.latchedLayers !== 0 && modifiers === 0;
       const goal = this.#goals.nodes[state.node];
-      return goal?.hits.has((act.signs[0] ?? 0) | modifiers) ?? false;
+      return goal?.hits.has(signUnder(act, act.signs[0] ?? 0, modifiers)) ?? false;
     }
     if (act.kind === 'none') return false;
     if (act.kind === 'modifiers' && !kept)
@@ -125,7 +126,8 @@ class Search {
     return (kept || act.mode !== 'while-held') && ((this.#outlook.layers(node) >>> act.layer) & 1) === 1;
   }
 
-  #strokes(state: State, modifiers: number, press: Press, signs: readonly Sign[]): void {
+  #strokes(state: State, modifiers: number, press: Press, act: Extract<Act, { kind: 'type' }>): void {
+    const { signs } = act;
     if (signs.length === 0) {
       // A character that the host cannot type sends nothing, but uses up latched layers.
       const next = afterPress(this.#plan, state, press, state.node);
@@ -135,7 +137,7 @@ class Search {
     let node = state.node;
     for (const [at, sign] of signs.entries()) {
       const goal = this.#goals.nodes[node];
-      const hit = goal?.hits.get(sign | modifiers);
+      const hit = goal?.hits.get(signUnder(act, sign, modifiers));
       if (hit === undefined) return;
       if (at < signs.length - 1) {
         if (hit.next < 0) return;

@@ -36,6 +36,8 @@ export type Move =
       readonly spread: number | null;
       /** The key settles as a tap though it stays down. */
       readonly keptTap: boolean;
+      /** It is what comes in place of the tap under Shift (rule A8). */
+      readonly shifted: boolean;
     }
   | { readonly kind: 'release'; readonly keys: readonly number[] };
 

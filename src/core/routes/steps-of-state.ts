@@ -1,5 +1,5 @@
 import type { Plan } from './plan.ts';
-import type { Press } from './presses.ts';
+import type { Press } from './press.ts';
 import { afterAct, afterStrokes, type Move, modifiersOn, type State } from './state.ts';
 
 /** The state after a press whose strokes, if it has any, lead to a node of the goals; null where it would be of no use. */
@@ -26,12 +26,24 @@ export function spent(plan: Plan, state: State, press: Press): State {
     (press.spread ?? 0) +
     press.holdAfterMs;
   const key = press.keys[0] ?? -1;
-  const { keys, chord, side, kept, before, quiet, afterRelease, settles, holdAfterMs, spread, keptTap } =
-    press;
+  const {
+    keys,
+    chord,
+    side,
+    kept,
+    before,
+    quiet,
+    afterRelease,
+    settles,
+    holdAfterMs,
+    spread,
+    keptTap,
+    shifted,
+  } = press;
   const openMs = press.open?.holdAfterMs ?? 0;
   const lets = state.openAsTap === 'by-release' ? (state.held.at(-1)?.keys ?? []) : [];
   const timing = { before, quiet, afterRelease, settles, holdAfterMs, openMs, spread, lets };
-  const move: Move = { kind: 'press', keys, chord, side, kept, keptTap, ...timing };
+  const move: Move = { kind: 'press', keys, chord, side, kept, keptTap, shifted, ...timing };
   return {
     held: lets.length === 0 ? state.held : state.held.slice(0, -1),
     latchedLayers: state.latchedLayers,

@@ -18,8 +18,14 @@ export interface Cost {
 
 /** One move of a route, in the order in which it is made. */
 export type Step =
-  | { readonly move: 'press'; readonly keys: readonly KeyId[]; readonly chord?: ChordId; readonly side: Side }
-  | { readonly move: 'hold'; readonly keys: readonly KeyId[]; readonly chord?: ChordId; readonly side: Side }
+  | {
+      readonly move: 'press' | 'hold';
+      readonly keys: readonly KeyId[];
+      readonly chord?: ChordId;
+      readonly side: Side;
+      /** What comes is what stands for the tap while Shift is on. */
+      readonly shifted?: true;
+    }
   | { readonly move: 'release'; readonly keys: readonly KeyId[]; readonly chord?: ChordId };
 
 /** How a need is typed on a design: starts at rest, ends at rest, and produces exactly the need. */
