@@ -24,6 +24,11 @@ export const DESKS: readonly Desk[] = [
     title: 'Practise',
     Desk: lazy(async () => ({ default: (await import('../desks/practise/practise-desk.tsx')).PractiseDesk })),
   },
+  {
+    id: 'sheet',
+    title: 'Sheet',
+    Desk: lazy(async () => ({ default: (await import('../desks/sheet/sheet-desk.tsx')).SheetDesk })),
+  },
 ];
 
 /** The desk by that id, else the first. */

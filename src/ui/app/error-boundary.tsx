@@ -1,9 +1,9 @@
 import { Component, type ReactNode } from 'react';
 import { useBench } from '../../store/bench.ts';
+import { keymapFile } from '../board/export/export-files.ts';
 import { Button } from '../widgets/button.tsx';
 import { saveFile } from '../widgets/save-file.ts';
 import styles from './error-boundary.module.css';
-import { keymapFile } from './transfer/export-files.ts';
 
 interface Props {
   readonly children: ReactNode;

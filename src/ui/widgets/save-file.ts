@@ -7,7 +7,12 @@ export interface OutgoingFile {
 
 /** Hands a text to the browser as a download. */
 export function saveFile({ name, type, text }: OutgoingFile): void {
-  const address = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
+  saveBlob(name, new Blob([text], { type: `${type};charset=utf-8` }));
+}
+
+/** Hands anything to the browser as a download. */
+export function saveBlob(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -5,7 +5,7 @@ import { timeText } from '../../../src/ui/app/designs/time-text.ts';
 import { DESKS, deskOf } from '../../../src/ui/app/desks.ts';
 import { designItems, moreItems } from '../../../src/ui/app/menus.ts';
 import { savingText } from '../../../src/ui/app/saving-text.ts';
-import { fileStem, keymapFile, worksheetCsvFile } from '../../../src/ui/app/transfer/export-files.ts';
+import { fileStem, keymapFile, worksheetCsvFile } from '../../../src/ui/board/export/export-files.ts';
 import { sample } from '../../store/sample.ts';
 
 const MINUTE = 60_000;

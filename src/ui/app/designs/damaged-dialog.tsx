@@ -1,8 +1,8 @@
 import type { DamagedDesign } from '../../../store/keeping/designs.ts';
+import { fileStem } from '../../board/export/export-files.ts';
 import { Button } from '../../widgets/button.tsx';
 import { Dialog } from '../../widgets/dialog.tsx';
 import { saveFile } from '../../widgets/save-file.ts';
-import { fileStem } from '../transfer/export-files.ts';
 import { ProblemList } from '../transfer/problem-list.tsx';
 
 /** Says why a kept design could not be opened, and gives out what is stored of it. */

@@ -1,11 +1,9 @@
-import { useState } from 'react';
 import { useBench } from '../../../store/bench.ts';
 import { useHost } from '../../../store/hosts.ts';
-import { Button } from '../../widgets/button.tsx';
+import { keymapFile, worksheetCsvFile, worksheetMarkdownFile } from '../../board/export/export-files.ts';
+import { ExportWay } from '../../board/export/export-way.tsx';
 import { Dialog } from '../../widgets/dialog.tsx';
-import { type OutgoingFile, saveFile } from '../../widgets/save-file.ts';
 import styles from './export-dialog.module.css';
-import { keymapFile, worksheetCsvFile, worksheetMarkdownFile } from './export-files.ts';
 import { LinkWay } from './link-way.tsx';
 
 /** Where the format is described for programs; it lies beside the page. */
@@ -18,18 +16,18 @@ export function ExportDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <Dialog title="Export" onClose={onClose}>
       <ul className={styles.ways}>
-        <Way
+        <ExportWay
           title="Neutral keymap"
           about="JSON: the whole design, and what Import reads"
           file={keymapFile(keymap)}
         />
         <LinkWay keymap={keymap} />
-        <Way
+        <ExportWay
           title="Worksheet, Markdown"
           about="every key, layer and chord, to read or print"
           file={worksheetMarkdownFile(keymap, host)}
         />
-        <Way
+        <ExportWay
           title="Worksheet, CSV"
           about="the same as a table for a spreadsheet"
           file={worksheetCsvFile(keymap, host)}
@@ -39,45 +37,5 @@ export function ExportDialog({ onClose }: { readonly onClose: () => void }) {
         The keymap's format is open: <a href={SCHEMA}>JSON Schema of the neutral keymap</a>.
       </p>
     </Dialog>
-  );
-}
-
-function Way({
-  title,
-  about,
-  file,
-}: {
-  readonly title: string;
-  readonly about: string;
-  readonly file: OutgoingFile;
-}) {
-  const [copied, setCopied] = useState<'yes' | 'refused' | null>(null);
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(file.text);
-      setCopied('yes');
-    } catch {
-      setCopied('refused');
-    }
-  };
-  return (
-    <li className={styles.way}>
-      <div className={styles.words}>
-        <h3>{title}</h3>
-        <p>{about}</p>
-        <p className={styles.name}>{file.name}</p>
-      </div>
-      <Button aria-label={`Download: ${title}`} onClick={() => saveFile(file)}>
-        Download
-      </Button>
-      <Button aria-label={`Copy: ${title}`} onClick={() => void copy()}>
-        Copy
-      </Button>
-      <p role="status" className={styles.copied}>
-        {copied === 'yes' && 'Copied.'}
-        {copied === 'refused' &&
-          'The browser does not let this page write to the clipboard. Download it instead.'}
-      </p>
-    </li>
   );
 }

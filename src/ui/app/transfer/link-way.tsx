@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
 import type { Result } from '../../../core/base/result.ts';
 import type { Keymap } from '../../../core/keymap/types.ts';
+import styles from '../../board/export/export-way.module.css';
 import { Button } from '../../widgets/button.tsx';
 import { linkTo } from './copy-link.ts';
-import styles from './export-dialog.module.css';
 import { linkLengthWords } from './link-words.ts';
 
 /** The way out by address: shown in full, so that it can be taken by hand too. */
