@@ -1,10 +1,13 @@
 import { Suspense, useCallback, useEffect, useState } from 'react';
 import { useBench } from '../../store/bench.ts';
 import { designs, saveBeforeLeaving, useDesigns } from '../../store/keeping/use-designs.ts';
+import { usePage } from '../../store/page.ts';
+import { followSettings, useSettings } from '../../store/settings/use-settings.ts';
 import styles from './app.module.css';
 import { Banner } from './banner.tsx';
 import { DESKS, deskOf } from './desks.ts';
 import { ErrorBoundary } from './error-boundary.tsx';
+import { foundDeskCommands, foundDesks } from './finder/desk-commands.ts';
 import { foundCommands } from './finder/findables.ts';
 import { Header } from './header.tsx';
 import { designItems, moreItems } from './menus.ts';
@@ -13,14 +16,16 @@ import { OpenDialog, type OpenDialogName } from './open-dialog.tsx';
 import { useFilePicker } from './transfer/use-file-picker.ts';
 import { useImport } from './transfer/use-import.ts';
 import { useLinkedDesign } from './transfer/use-linked-design.ts';
+import { useLook } from './use-look.ts';
 import { useShortcuts } from './use-shortcuts.ts';
-import { useTheme } from './use-theme.ts';
 
 /** The whole page: header, what is to be said about keeping, the desk, and whatever lies over them. */
 export function App() {
-  const [deskId, setDeskId] = useState('design');
+  const { desk: deskId, showDesk } = usePage();
   const [dialog, setDialog] = useState<OpenDialogName | null>(null);
-  const [theme, setTheme] = useTheme();
+  const theme = useSettings((settings) => settings.theme);
+  const settle = useSettings((settings) => settings.settle);
+  useLook();
   const importing = useImport();
   const pickFile = useFilePicker('.json,application/json', importing.importFile);
   const status = useDesigns((state) => state.status);
@@ -31,7 +36,10 @@ export function App() {
   useShortcuts(useCallback(() => setDialog('find'), []));
   useEffect(() => {
     void designs.getState().start();
-    return saveBeforeLeaving(window);
+    const stops = [saveBeforeLeaving(window), followSettings(window)];
+    return () => {
+      for (const stop of stops) stop();
+    };
   }, []);
   useEffect(() => {
     document.title = status === 'ready' ? `${name} – Handful` : 'Handful';
@@ -40,13 +48,14 @@ export function App() {
   const Desk = deskOf(deskId)?.Desk;
   const openDesign = designs.getState().openDesign;
   const inDesigns = designItems({ kept, openId, open: setDialog, pickFile, openDesign });
-  const inMore = moreItems({ theme, setTheme, open: setDialog });
+  const inMore = moreItems({ theme, setTheme: (next) => settle({ theme: next }), open: setDialog });
+  const exporting = { label: 'Export…', onSelect: () => setDialog('export') };
   return (
     <div className={styles.app}>
       <Header
         desks={DESKS}
         desk={deskId}
-        onDesk={setDeskId}
+        onDesk={showDesk}
         designItems={inDesigns}
         moreItems={inMore}
         onExport={() => setDialog('export')}
@@ -62,7 +71,12 @@ export function App() {
         open={setDialog}
         importing={importing}
         pickFile={pickFile}
-        commands={[...foundCommands(inDesigns, 'designs'), ...foundCommands(inMore, 'page')]}
+        commands={[
+          ...foundDesks(DESKS),
+          ...foundDeskCommands(),
+          ...foundCommands([exporting, ...inDesigns], 'designs'),
+          ...foundCommands(inMore, 'page'),
+        ]}
       />
       {importing.isOver && <div className={styles.over}>Let go to import the keymap</div>}
       <Notices />

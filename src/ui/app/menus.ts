@@ -1,7 +1,7 @@
 import type { KeptDesign } from '../../store/keeping/shelf.ts';
+import type { Settings } from '../../store/settings/settings.ts';
 import type { MenuItem } from '../widgets/menu.tsx';
 import type { OpenDialogName } from './open-dialog.tsx';
-import type { ThemeChoice } from './theme-choice.ts';
 import { copyLink } from './transfer/copy-link.ts';
 
 /** How many of the kept designs stand in the menu itself. */
@@ -38,7 +38,7 @@ export function designItems(menu: {
   ];
 }
 
-const THEMES: readonly { readonly theme: ThemeChoice; readonly label: string }[] = [
+const THEMES: readonly { readonly theme: Settings['theme']; readonly label: string }[] = [
   { theme: 'system', label: 'Light or dark as the computer is' },
   { theme: 'light', label: 'Light' },
   { theme: 'dark', label: 'Dark' },
@@ -46,8 +46,8 @@ const THEMES: readonly { readonly theme: ThemeChoice; readonly label: string }[]
 
 /** The menu of what concerns the page and not the design. */
 export function moreItems(menu: {
-  readonly theme: ThemeChoice;
-  readonly setTheme: (theme: ThemeChoice) => void;
+  readonly theme: Settings['theme'];
+  readonly setTheme: (theme: Settings['theme']) => void;
   readonly open: Open;
 }): readonly MenuItem[] {
   return [
@@ -57,7 +57,8 @@ export function moreItems(menu: {
       onSelect: () => menu.setTheme(theme),
     })),
     'line',
-    { label: 'Find a command or need…', hint: 'Ctrl K', onSelect: () => menu.open('find') },
+    { label: 'Settings…', onSelect: () => menu.open('settings') },
+    { label: 'Find anything…', hint: 'Ctrl K', onSelect: () => menu.open('find') },
     { label: 'Help and keyboard…', onSelect: () => menu.open('help') },
   ];
 }

@@ -5,13 +5,14 @@ import { DesignsDialog } from './designs/designs-dialog.tsx';
 import { FinderDialog } from './finder/finder-dialog.tsx';
 import { HelpDialog } from './help-dialog.tsx';
 import { NewDesignDialog } from './new-design/new-design-dialog.tsx';
+import { SettingsDialog } from './settings/settings-dialog.tsx';
 import { ExportDialog } from './transfer/export-dialog.tsx';
 import { ImportProblemDialog } from './transfer/import-problem-dialog.tsx';
 import type { Importing } from './transfer/use-import.ts';
 import { VersionsDialog } from './versions/versions-dialog.tsx';
 
 /** The dialogs that menus open. */
-export type OpenDialogName = 'new' | 'designs' | 'export' | 'help' | 'find' | 'versions';
+export type OpenDialogName = 'new' | 'designs' | 'export' | 'help' | 'find' | 'settings' | 'versions';
 
 /** The dialog that is open, if one is; what went wrong comes first. */
 export function OpenDialog({
@@ -41,5 +42,6 @@ export function OpenDialog({
   if (name === 'find') return <FinderDialog commands={commands} onClose={close} />;
   if (name === 'versions') return <VersionsDialog onClose={close} />;
   if (name === 'export') return <ExportDialog onClose={close} />;
+  if (name === 'settings') return <SettingsDialog onClose={close} />;
   return name === 'help' ? <HelpDialog onClose={close} /> : null;
 }

@@ -3,6 +3,7 @@ import { type FocusEvent, useMemo, useRef, useState } from 'react';
 import type { ChordId } from '../../core/keymap/types.ts';
 import { useBench } from '../../store/bench.ts';
 import { useHost } from '../../store/hosts.ts';
+import { useSettings } from '../../store/settings/use-settings.ts';
 import styles from './board.module.css';
 import { BoardDrawing } from './board-drawing.tsx';
 import { BoardKey } from './board-key.tsx';
@@ -82,11 +83,16 @@ function useBoardScene(): BoardScene {
   const keymap = useBench((bench) => bench.keymap);
   const frontLayer = useBench((bench) => bench.frontLayer);
   const { host } = useHost(keymap);
+  const legends = useSettings((settings) => settings.legends);
+  const hiddenRungs = useSettings((settings) => settings.hiddenRungs);
   const before = useRef<BoardScene | null>(null);
   return useMemo(() => {
-    before.current = keptScene(before.current, boardScene({ keymap, frontLayer, host }));
+    before.current = keptScene(
+      before.current,
+      boardScene({ keymap, frontLayer, host: legends === 'codes' ? null : host, hiddenRungs }),
+    );
     return before.current;
-  }, [keymap, frontLayer, host]);
+  }, [keymap, frontLayer, host, legends, hiddenRungs]);
 }
 
 /** The keys that can be focused, pressed and dropped on; they have no looks of their own but the focus ring. */

@@ -54,6 +54,8 @@ export interface KeySceneSource extends LegendSource {
   readonly withoutLadder?: boolean;
   readonly keymap: Keymap;
   readonly frontLayer: LayerId;
+  /** Layers that have no rung, by their place in the document; the layer in front keeps its own. */
+  readonly hiddenRungs?: readonly number[];
 }
 
 /** Within a cap, as parts of its width or height; lengths in mm. */
@@ -139,13 +141,17 @@ function glyphOf(action: Action | undefined, space: Space, source: KeySceneSourc
 function rungsOf(key: BoardKey, source: KeySceneSource, width: number): readonly Rung[] {
   const { layers } = source.keymap;
   if (layers.length < 2) return [];
-  const height = Math.min(MOST_RUNG_MM, (key.height - 2 * PAD_MM) / layers.length);
+  const { hiddenRungs = [], frontLayer } = source;
+  const shown = layers
+    .map((layer, index) => ({ layer, index }))
+    .filter(({ layer, index }) => layer.id === frontLayer || !hiddenRungs.includes(index));
+  const height = Math.min(MOST_RUNG_MM, (key.height - 2 * PAD_MM) / shown.length);
   const x = key.width / 2 - width - PAD_MM * 0.6;
-  const foot = Math.min(key.height / 2 - PAD_MM, (height * layers.length) / 2);
-  return layers.map((layer, index) => {
-    const y = foot - height * (index + 1);
+  const foot = Math.min(key.height / 2 - PAD_MM, (height * shown.length) / 2);
+  return shown.map(({ layer, index }, at) => {
+    const y = foot - height * (at + 1);
     const binding = bindingOn(layer, key.id);
-    const isFront = layer.id === source.frontLayer;
+    const isFront = layer.id === frontLayer;
     const space = { x: x + width / 2 + 0.35, y: y + height / 2, width: width - 1.3, height: height * 0.95 };
     return {
       layer: index,

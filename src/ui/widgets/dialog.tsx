@@ -1,4 +1,5 @@
 import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
+import { createPortal } from 'react-dom';
 import { IconButton } from './button.tsx';
 import styles from './dialog.module.css';
 import { CrossIcon } from './icons.tsx';
@@ -17,7 +18,8 @@ const CONTROLS = ':is(input, select, textarea, button):not(:disabled), a[href]';
 
 /**
  * A modal dialog of the platform: Escape, its cross and a click beside it close it, and the focus returns to
- * where it was. It is open for as long as it is rendered, and the focus begins on the first control of its body.
+ * where it was. It is open for as long as it is rendered, and the focus begins on the first control of its body. It
+ * lies in the page itself, so that it shows even where what opened it is folded away.
  */
 export function Dialog({ title, onClose, children, footer, width = 'narrow' }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -30,7 +32,7 @@ export function Dialog({ title, onClose, children, footer, width = 'narrow' }: D
     body.current?.querySelector<HTMLElement>(CONTROLS)?.focus();
     return () => element?.close();
   }, []);
-  return (
+  return createPortal(
     // biome-ignore lint/a11y/useKeyWithClickEvents: the platform closes a modal dialog on Escape; the click is the mouse's way
     <dialog
       ref={dialog}
@@ -57,6 +59,7 @@ export function Dialog({ title, onClose, children, footer, width = 'narrow' }: D
         </div>
         {footer !== undefined && <footer className={styles.footer}>{footer}</footer>}
       </div>
-    </dialog>
+    </dialog>,
+    document.body,
   );
 }

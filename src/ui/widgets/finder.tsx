@@ -7,6 +7,8 @@ import { TextField } from './text-field.tsx';
 export interface Findable {
   readonly id: string;
   readonly label: string;
+  /** Other words by which it is found, though not as readily. */
+  readonly also?: string;
   /** What kind of thing it is, or how it stands. */
   readonly hint: string;
   readonly onChoose: () => void;
@@ -15,10 +17,13 @@ export interface Findable {
 /** A dialog with one field and what it finds: arrows move, Enter chooses, a click does both. */
 export function Finder({
   title,
+  placeholder,
   find,
   onClose,
 }: {
   readonly title: string;
+  /** What can be found, for as long as nothing is typed. */
+  readonly placeholder: string;
   readonly find: (query: string) => readonly Findable[];
   readonly onClose: () => void;
 }) {
@@ -41,6 +46,7 @@ export function Finder({
       <TextField
         label={title}
         hideLabel
+        placeholder={placeholder}
         autoFocus
         autoComplete="off"
         spellCheck={false}

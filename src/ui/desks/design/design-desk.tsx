@@ -15,6 +15,7 @@ import { useAnalysis } from '../../../store/analysis.ts';
 import { useBench } from '../../../store/bench.ts';
 import type { Carried, Target } from '../../../store/bench-state.ts';
 import { useBoardDrafts } from '../../../store/board-drafts.ts';
+import { usePageView } from '../../../store/page.ts';
 import { Board } from '../../board/board.tsx';
 import { keyHalfCollision } from '../../board/key-half-collision.ts';
 import { Choice } from '../../widgets/choice.tsx';
@@ -99,9 +100,11 @@ const RIGHT = [
   { value: 'accidents', label: 'Accidents' },
 ] as const;
 
+const RIGHT_VIEWS = RIGHT.map(({ value }) => value);
+
 /** Right of the board: what stands against the design, what it covers and at what cost, or what typing sets off. */
 function RightSide() {
-  const [shown, setShown] = useState<(typeof RIGHT)[number]['value']>('findings');
+  const [shown, setShown] = usePageView('right of the board', RIGHT_VIEWS, 'findings');
   return (
     <>
       <div className={styles.switch}>

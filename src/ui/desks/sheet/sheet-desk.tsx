@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { usePageView } from '../../../store/page.ts';
 import { Choice } from '../../widgets/choice.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
 import { SheetChoices } from './choices/sheet-choices.tsx';
@@ -12,10 +12,11 @@ const SHOWN = [
   { value: 'sheet', label: 'Sheet' },
   { value: 'worksheet', label: 'Worksheet' },
 ] as const;
+const VIEWS = SHOWN.map(({ value }) => value);
 
 /** The sheet desk: what lies beside the keyboard, and every way out of the page. */
 export function SheetDesk() {
-  const [shown, setShown] = useState<(typeof SHOWN)[number]['value']>('sheet');
+  const [shown, setShown] = usePageView('sheet desk', VIEWS, 'sheet');
   const sheet = useSheet();
   return (
     <DeskFrame

@@ -32,7 +32,16 @@ export function HostsDialog({ onClose }: { readonly onClose: () => void }) {
     onClose();
   };
   return (
-    <Dialog title="Computers" width="wide" onClose={close} footer={<Button onClick={close}>Done</Button>}>
+    <Dialog
+      title="Computers"
+      width="wide"
+      onClose={close}
+      footer={
+        <Button tone="accent" onClick={close}>
+          Done
+        </Button>
+      }
+    >
       <p className={styles.lead}>
         Characters are typed for the first computer. On the others the board sends the same keys, and the
         computer makes of them what its layout says.

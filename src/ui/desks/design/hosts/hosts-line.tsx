@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import { useBench } from '../../../../store/bench.ts';
 import { useHost } from '../../../../store/hosts.ts';
+import { usePageDialog } from '../../../../store/page.ts';
 import { hostTitle, shortCaution } from './host-words.ts';
 import styles from './hosts.module.css';
 import { HostsDialog } from './hosts-dialog.tsx';
@@ -9,7 +9,7 @@ import { HostsDialog } from './hosts-dialog.tsx';
 export function HostsLine() {
   const keymap = useBench((bench) => bench.keymap);
   const known = useHost(keymap);
-  const [open, setOpen] = useState(false);
+  const computers = usePageDialog('computers');
   const [first] = keymap.hosts;
   if (first === undefined) return null;
   const caution = shortCaution(first);
@@ -17,18 +17,13 @@ export function HostsLine() {
   const corrections = first.corrections?.length ?? 0;
   return (
     <div className={styles.line}>
-      <button
-        type="button"
-        className={styles.lineButton}
-        aria-haspopup="dialog"
-        onClick={() => setOpen(true)}
-      >
+      <button type="button" className={styles.lineButton} aria-haspopup="dialog" onClick={computers.open}>
         <span className={styles.lineLabel}>Typed on</span> <b>{hostTitle(first, known)}</b>
         {corrections > 0 && <span className={styles.lineLabel}>, {corrections} corrected</span>}
         {more > 0 && <span className={styles.lineLabel}>, and {more} more</span>}
       </button>
       {caution !== null && <p className={styles.caution}>{caution}</p>}
-      {open && <HostsDialog onClose={() => setOpen(false)} />}
+      {computers.isOpen && <HostsDialog onClose={computers.close} />}
     </div>
   );
 }

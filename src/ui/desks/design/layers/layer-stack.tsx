@@ -13,6 +13,7 @@ import { freshId } from '../../../../core/keymap/fresh-id.ts';
 import { LIMITS } from '../../../../core/keymap/limits.ts';
 import { useAnalysis } from '../../../../store/analysis.ts';
 import { useBench } from '../../../../store/bench.ts';
+import { usePageDialog } from '../../../../store/page.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { FillDialog } from '../fill/fill-dialog.tsx';
 import { TimingDialog } from '../timing/timing-dialog.tsx';
@@ -26,8 +27,6 @@ const MOUSE = { activationConstraint: { distance: 5 } };
 const TOUCH = { activationConstraint: { delay: 180, tolerance: 8 } };
 const BY_KEYS = { draggable: 'Alt with arrow up or down moves this layer.' };
 
-type Open = 'fill' | 'timing' | 'layer' | null;
-
 /** The layers as sheets of a stack, the highest on top as it lies; each says how one gets in. */
 export function LayerStack() {
   const keymap = useBench((bench) => bench.keymap);
@@ -35,23 +34,24 @@ export function LayerStack() {
   const edit = useBench((bench) => bench.edit);
   const showLayer = useBench((bench) => bench.showLayer);
   const { facts } = useAnalysis();
-  const [open, setOpen] = useState<Open>(null);
+  const fill = usePageDialog('fill');
+  const timing = usePageDialog('timing');
+  const change = usePageDialog('layer');
   const [spoken, say] = useState('');
-  const close = () => setOpen(null);
   const addLayer = () => {
     const id = freshId('layer', new Set(keymap.layers.map((layer) => layer.id)));
     edit({ edit: 'add-layer', layer: { id, name: `Layer ${keymap.layers.length}`, places: {} } });
     showLayer(id);
-    setOpen('layer');
+    change.open();
   };
   return (
     <section className={styles.stack} aria-label="Layers">
       <div className={styles.bar}>
         <h2>Layers</h2>
-        <Button tone="quiet" onClick={() => setOpen('fill')}>
+        <Button tone="quiet" onClick={fill.open}>
           Fill…
         </Button>
-        <Button tone="quiet" onClick={() => setOpen('timing')}>
+        <Button tone="quiet" onClick={timing.open}>
           Timing…
         </Button>
         <Button tone="quiet" disabled={keymap.layers.length >= LIMITS.layers} onClick={addLayer}>
@@ -68,7 +68,7 @@ export function LayerStack() {
                 number={number}
                 inFront={layer.id === frontLayer}
                 entry={entryWords(facts, layer.id)}
-                onChange={() => setOpen('layer')}
+                onChange={change.open}
                 say={say}
               />
             ))
@@ -76,9 +76,9 @@ export function LayerStack() {
         </ol>
       </Sorting>
       <output className={styles.spoken}>{spoken}</output>
-      {open === 'fill' && <FillDialog onClose={close} />}
-      {open === 'timing' && <TimingDialog onClose={close} />}
-      {open === 'layer' && <LayerDialog onClose={close} />}
+      {fill.isOpen && <FillDialog onClose={fill.close} />}
+      {timing.isOpen && <TimingDialog onClose={timing.close} />}
+      {change.isOpen && <LayerDialog onClose={change.close} />}
     </section>
   );
 }

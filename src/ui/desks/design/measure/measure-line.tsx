@@ -1,17 +1,17 @@
-import { useState } from 'react';
 import { useStore } from 'zustand';
+import { usePageDialog } from '../../../../store/page.ts';
 import { measured } from '../../../../store/typist.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { MeasureDialog } from './measure-dialog.tsx';
 
 /** The way to figures of one's own. */
 export function MeasureLine() {
-  const [isOpen, setOpen] = useState(false);
+  const { isOpen, open, close } = usePageDialog('measure');
   const known = useStore(measured, ({ typist }) => typist);
   return (
     <>
-      <Button onClick={() => setOpen(true)}>{known === null ? 'Measure me…' : 'My own figures…'}</Button>
-      {isOpen && <MeasureDialog onClose={() => setOpen(false)} />}
+      <Button onClick={open}>{known === null ? 'Measure me…' : 'My own figures…'}</Button>
+      {isOpen && <MeasureDialog onClose={close} />}
     </>
   );
 }

@@ -15,7 +15,15 @@ export function NeedsDialog({ onClose }: { readonly onClose: () => void }) {
   const edit = useBench((bench) => bench.edit);
   const needs = needsInForce(keymap);
   return (
-    <Dialog title="What you type" onClose={onClose} footer={<Button onClick={onClose}>Done</Button>}>
+    <Dialog
+      title="What you type"
+      onClose={onClose}
+      footer={
+        <Button tone="accent" onClick={onClose}>
+          Done
+        </Button>
+      }
+    >
       <div className={styles.lists}>
         {NEED_LISTS.map((list) => (
           <Switch

@@ -3,6 +3,7 @@ import type { NeedRoute } from '../../../../core/routes/types.ts';
 import { useAnalysis } from '../../../../store/analysis.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { useFindList } from '../../../../store/need-lists.ts';
+import { usePageDialog } from '../../../../store/page.ts';
 import { Badge } from '../../../widgets/badge.tsx';
 import { Button } from '../../../widgets/button.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
@@ -36,7 +37,7 @@ export function NeedsPanel() {
   const [query, setQuery] = useState('');
   const [only, setOnly] = useState<NeedStatus | null>(null);
   const [looked, setLooked] = useState<string | null>(null);
-  const [choosing, setChoosing] = useState(false);
+  const choosing = usePageDialog('needs');
   const deferredQuery = useDeferredValue(query);
   const rows = useNeedRows(needs);
   const counts = useMemo(() => countByStatus(rows), [rows]);
@@ -89,12 +90,12 @@ export function NeedsPanel() {
             </Disclosure>
           </>
         )}
-        <Button onClick={() => setChoosing(true)} className={styles.choose}>
+        <Button onClick={choosing.open} className={styles.choose}>
           Choose what you type…
         </Button>
       </div>
       <NeedDetail row={rows.find(({ text }) => text === looked) ?? null} />
-      {choosing && <NeedsDialog onClose={() => setChoosing(false)} />}
+      {choosing.isOpen && <NeedsDialog onClose={choosing.close} />}
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import { useBench } from '../../../../store/bench.ts';
 import { useSettings } from '../../../../store/settings/use-settings.ts';
+import { RungChoice } from '../../../board/rung-choice.tsx';
 import { Button } from '../../../widgets/button.tsx';
-import { CheckList } from '../../../widgets/check-list.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
 import { saveBlob, saveFile } from '../../../widgets/save-file.ts';
 import type { SheetState } from '../use-sheet.ts';
@@ -41,30 +41,13 @@ export function SheetChoices({ sheet }: { readonly sheet: SheetState }) {
         options={LEGENDS}
         onChange={(legends) => settle({ legends })}
       />
-      <Rungs />
+      <RungChoice />
       {sheet.state === 'ready' && (
         <p className={styles.about}>{sheetSentence(sheet.pages.length, sheet.options)}</p>
       )}
       <Out sheet={sheet} />
     </div>
   );
-}
-
-/** Which layers have a rung; the same ladder stands on the board of the design desk. */
-function Rungs() {
-  const layers = useBench((bench) => bench.keymap.layers);
-  const { hiddenRungs, settle } = useSettings();
-  const upper = layers
-    .map(({ id, name }, number) => ({ value: id, label: `${number} ${name}`, number }))
-    .slice(1);
-  if (upper.length === 0) return null;
-  const shown = upper.filter(({ number }) => !hiddenRungs.includes(number)).map(({ value }) => value);
-  const changed = (values: readonly string[]) => {
-    const beyond = hiddenRungs.filter((number) => number >= layers.length);
-    const hidden = upper.filter(({ value }) => !values.includes(value)).map(({ number }) => number);
-    settle({ hiddenRungs: [...hidden, ...beyond] });
-  };
-  return <CheckList label="Rungs of the ladder" values={shown} options={upper} onChange={changed} />;
 }
 
 function Out({ sheet }: { readonly sheet: SheetState }) {

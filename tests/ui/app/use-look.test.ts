@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { themeChoiceOf, themeOf } from '../../../src/ui/app/theme-choice.ts';
+import { themeOf } from '../../../src/ui/app/use-look.ts';
 
 test.each([
   ['light', true, 'light'],
@@ -8,13 +8,4 @@ test.each([
   ['system', false, 'light'],
 ] as const)('chosen %s on a computer that is dark: %o comes to %s', (choice, isDark, expected) => {
   expect(themeOf(choice, isDark)).toBe(expected);
-});
-
-test.each([
-  ['dark', 'dark'],
-  ['light', 'light'],
-  ['rubbish', 'system'],
-  [null, 'system'],
-] as const)('%o kept means %s', (kept, expected) => {
-  expect(themeChoiceOf(kept)).toBe(expected);
 });
