@@ -50,19 +50,24 @@ export function diagnoseResults(attempt: ResultAttempt): Diagnosis {
 function sourcesOf(keymap: Keymap, host: HostLayout, given: Given): readonly Deed[] {
   const base = keymap.layers[0]?.id ?? '';
   const deeds: Deed[] = [];
-  const offer = (action: Action | undefined, deed: Omit<Deed, 'modifiers'>) => {
+  const offer = (action: Action | undefined, deed: Omit<Deed, 'modifiers'>, shift: readonly Code[] = []) => {
     const held = action === undefined ? null : heldBeside(host, action, given);
-    if (held !== null) deeds.push({ ...deed, modifiers: held });
+    if (held !== null) deeds.push({ ...deed, modifiers: [...shift, ...held] });
   };
   for (const { id, places } of keymap.layers)
-    for (const [key, { tap, hold }] of Object.entries(places)) {
+    for (const [key, { tap, hold, onShift }] of Object.entries(places)) {
       const place = { keys: [key], chord: null, layers: [...new Set([base, id])] };
       offer(tap, { ...place, side: 'tap' });
+      offer(onShift, { ...place, side: 'tap' }, ['ShiftLeft']);
       offer(hold, { ...place, side: 'hold' });
     }
   for (const chord of chordsOf(keymap))
-    for (const layer of layersOfChord(keymap, chord))
-      offer(chord.action, { keys: chord.keys, chord: chord.id, side: 'tap', layers: [base, layer] });
+    for (const layer of layersOfChord(keymap, chord)) {
+      const place = { keys: chord.keys, chord: chord.id, layers: [base, layer] };
+      offer(chord.action, { ...place, side: 'tap' });
+      offer(chord.onShift, { ...place, side: 'tap' }, ['ShiftLeft']);
+      offer(chord.hold, { ...place, side: 'hold' });
+    }
   return deeds;
 }
 

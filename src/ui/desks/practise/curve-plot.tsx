@@ -70,9 +70,6 @@ export function CurvePlot({
           today
         </text>
       )}
-      <text className={styles.unit} x={0} y={TOP - 2}>
-        ms
-      </text>
     </svg>
   );
 }

@@ -59,9 +59,6 @@ export function ErrorsPlot({
           <circle className={styles.point} cx={x(index)} cy={y(share.value * 100)} r={2.6} />
         </g>
       ))}
-      <text className={styles.unit} x={0} y={TOP - 2}>
-        %
-      </text>
     </svg>
   );
 }

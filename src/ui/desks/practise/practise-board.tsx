@@ -86,7 +86,7 @@ function Cap({
         <rect className={styles.home} x={-2.6} y={height / 2 - 1.15} width={5.2} height={0.7} rx={0.35} />
       )}
       {mark !== undefined && (
-        <text className={styles.figure} fontSize={mark.figure.length > 5 ? 3.2 : 4.4}>
+        <text className={styles.figure} fontSize={mark.figure.length > 5 ? 3.4 : 4.8}>
           {mark.figure}
         </text>
       )}

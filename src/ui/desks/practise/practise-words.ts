@@ -78,12 +78,23 @@ export function count(number: number, one: string, many: string): string {
   return `${number.toLocaleString('en')} ${number === 1 ? one : many}`;
 }
 
-/** What waits, in one sentence. */
-export function waitingWords(ranked: readonly RankedNeed[]): string {
-  const of = (standing: Standing) => ranked.filter((each) => each.standing === standing).length;
-  if (ranked.length === 0) return 'Nothing to practise: this design types none of its needs yet.';
-  if (of('new') === ranked.length) {
-    return `${count(ranked.length, 'need', 'needs')}, none of them practised yet. The most frequent come first, ten at a time.`;
+/** So many are worked at in a session before the next ones come. */
+const FEW = 10;
+
+/** What waits, in a sentence or two. group: what is wished for, null for everything. */
+export function waitingWords(ranked: readonly RankedNeed[], group: NeedGroup | null): string {
+  if (ranked.length === 0) {
+    return 'Nothing to practise yet: this design types none of its needs. Give them keys on the design desk first.';
+  }
+  const wished = ranked.filter((need) => group === null || need.group === group);
+  if (wished.length === 0) {
+    const what = GROUP_TITLES[group ?? 'letters'].toLowerCase();
+    return `No ${what} among the ${count(ranked.length, 'need', 'needs')} that this design types: choose something else below.`;
+  }
+  const of = (standing: Standing) => wished.filter((each) => each.standing === standing).length;
+  if (of('new') === wished.length) {
+    const order = wished.length > FEW ? ' The most frequent come first, ten at a time.' : '';
+    return `${count(wished.length, 'need', 'needs')}, none of them practised yet.${order}`;
   }
   const parts = [
     [of('changed'), 'moved'],
@@ -94,7 +105,7 @@ export function waitingWords(ranked: readonly RankedNeed[]): string {
   ] as const;
   const waiting = parts.filter(([number]) => number > 0).map(([number, word]) => `${number} ${word}`);
   if (waiting.length === 0) return 'Nothing is due. A session now keeps what is known.';
-  return `Of ${count(ranked.length, 'need', 'needs')}: ${waiting.join(', ')}.`;
+  return `Of ${count(wished.length, 'need', 'needs')}: ${waiting.join(', ')}.`;
 }
 
 const percent = (share: number) => `${Math.round(share * 100)} %`;

@@ -58,7 +58,7 @@ function Curves({ sessions }: { readonly sessions: readonly Session[] }) {
       ) : (
         <>
           <figure>
-            <figcaption className={styles.caption}>Time for one, over ten presses each</figcaption>
+            <figcaption className={styles.caption}>Time for one, ms, over ten presses each</figcaption>
             {points.length === 0 ? (
               <p className={styles.quiet}>Fewer than ten timed presses so far.</p>
             ) : (
@@ -69,7 +69,7 @@ function Curves({ sessions }: { readonly sessions: readonly Session[] }) {
             {forecastWords(forecast)}
           </p>
           <figure>
-            <figcaption className={styles.caption}>Wrong at first, session by session</figcaption>
+            <figcaption className={styles.caption}>Wrong at first, %, session by session</figcaption>
             <ErrorsPlot sessions={errors} title={title} />
           </figure>
         </>

@@ -3,6 +3,8 @@ import { NEED_GROUPS } from '../../../core/practice/groups.ts';
 import type { PracticeInput } from '../../../core/practice/session.ts';
 import type { HintChoice } from '../../../store/practice/make-practice.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
+import { textOptions } from '../../../store/text-options.ts';
+import { useTypist } from '../../../store/typist.ts';
 import { Disclosure } from '../../widgets/disclosure.tsx';
 import { Select } from '../../widgets/select.tsx';
 import styles from './practise.module.css';
@@ -26,6 +28,7 @@ const INPUTS: readonly { readonly value: PracticeInput; readonly label: string }
 export function SessionChoices({ overlays }: { readonly overlays: readonly Overlay[] }) {
   const choices = usePractice((state) => state.choices);
   const choose = usePractice((state) => state.choose);
+  const { typed, hasOwnText, setText } = useTypist();
   const overlay = overlays.find(({ id }) => id === choices.overlay) ?? overlays[0];
   return (
     <Disclosure title={choicesWords(choices)}>
@@ -35,6 +38,12 @@ export function SessionChoices({ overlays }: { readonly overlays: readonly Overl
           value={choices.group ?? 'all'}
           options={GROUPS}
           onChange={(value) => choose({ group: value === 'all' ? null : value })}
+        />
+        <Select
+          label="As it stands in"
+          value={typed.choice}
+          options={textOptions(hasOwnText)}
+          onChange={setText}
         />
         <Select
           label="How long"

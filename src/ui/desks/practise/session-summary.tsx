@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { Session } from '../../../core/practice/session.ts';
+import { usePractice } from '../../../store/practice/practice.ts';
 import styles from './practise.module.css';
 import { signOf, waitingWords } from './practise-words.ts';
 import { faultLines, plannedLines, sessionWords } from './summary.ts';
@@ -7,11 +8,12 @@ import type { Room } from './use-room.ts';
 
 /** What stands there before the first session of the day. */
 export function Welcome({ room }: { readonly room: Room }) {
+  const group = usePractice((state) => state.choices.group);
   const moved = room.ranked.filter(({ standing }) => standing === 'changed').length;
   return (
     <>
       <h2 className={styles.title}>A few minutes of this design</h2>
-      <p>{waitingWords(room.ranked)}</p>
+      <p>{waitingWords(room.ranked, group)}</p>
       {moved > 0 && (
         <p className={styles.quiet}>What has moved comes first; what was learnt of the rest is kept.</p>
       )}

@@ -139,7 +139,8 @@ function Idle({
   const last = ended.at(-1);
   const isRecent = last !== undefined && Date.now() - (last.endedAt ?? 0) < 30 * 60_000;
   const isBreak = isBreakDue(spellsOf(ended), Date.now());
-  const cannot = room.ranked.length === 0;
+  const group = usePractice((state) => state.choices.group);
+  const cannot = room.ranked.every((need) => group !== null && need.group !== group);
   return (
     <section className={styles.stage} aria-label="Practise">
       {isRecent ? <SessionSummary room={room} session={last} /> : <Welcome room={room} />}

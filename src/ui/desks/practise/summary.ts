@@ -1,5 +1,5 @@
 import type { Keymap } from '../../../core/keymap/types.ts';
-import { faultWords } from '../../../core/practice/fault-words.ts';
+import { diagnosisWords } from '../../../core/practice/fault-words.ts';
 import type { NeedProgress } from '../../../core/practice/progress.ts';
 import type { Session } from '../../../core/practice/session.ts';
 import { count, dueWords } from './practise-words.ts';
@@ -17,7 +17,7 @@ export function faultLines(keymap: Keymap, session: Session): readonly FaultLine
   for (const { need, diagnosis } of session.attempts) {
     const [fault] = diagnosis?.faults ?? [];
     if (fault === undefined) continue;
-    const words = `${diagnosis?.sure === false ? 'Likely: ' : ''}${faultWords(keymap, fault)}`;
+    const [words = ''] = diagnosisWords(keymap, { sure: diagnosis?.sure !== false, faults: [fault] });
     const line = lines.get(words) ?? { words, times: 0, needs: [] };
     line.times++;
     if (!line.needs.includes(need)) line.needs.push(need);

@@ -1,8 +1,9 @@
+import { textOptions } from '../../../../store/text-options.ts';
 import { useTypist } from '../../../../store/typist.ts';
 import { NumberField } from '../../../widgets/number-field.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import styles from './accidents.module.css';
-import { kindOfSpeed, speedOfKind, speedOptions, textOptions, WPM_LIMITS } from './typist-words.ts';
+import { kindOfSpeed, speedOfKind, speedOptions, WPM_LIMITS } from './typist-words.ts';
 
 /** Whose typing it is, and what they type. */
 export function TypistFields() {

@@ -1,8 +1,6 @@
-import { READY_TEXTS } from '../../../../core/needs/counts-table.ts';
 import { GROUP_NAMES, GROUPS, type GroupName } from '../../../../core/typist/parameters.ts';
 import { FASTEST_WPM, SLOWEST_WPM } from '../../../../core/typist/person.ts';
 import type { Speed } from '../../../../core/typist/speed.ts';
-import type { TextChoice } from '../../../../store/make-typist.ts';
 
 /** A speed as it can be chosen: a group, an exact number, or as measured. */
 export type SpeedKind = GroupName | 'exact' | 'measured';
@@ -39,15 +37,4 @@ export function speedOptions(
     { value: 'exact', label: 'an exact speed' },
     ...(hasMeasured ? [{ value: 'measured' as const, label: 'as I was measured' }] : []),
   ];
-}
-
-/** The texts on offer; the own one only where there is one. */
-export function textOptions(
-  hasOwnText: boolean,
-): readonly { readonly value: TextChoice; readonly label: string }[] {
-  const ready = READY_TEXTS.map((name) => ({
-    value: name,
-    label: name === 'code' ? 'program code' : name.charAt(0).toUpperCase() + name.slice(1),
-  }));
-  return hasOwnText ? [{ value: 'own', label: 'my own text' }, ...ready] : ready;
 }
