@@ -1,7 +1,7 @@
 import type { Finding } from './find.ts';
 
 /** What tells two findings about the same parts from one another. */
-const TELLING = ['need', 'side', 'pair'] as const;
+const TELLING = ['need', 'side', 'pair', 'note'] as const;
 
 /** Messages about a whole layer: which keys and chords lie on it may change, the layer stays at fault. */
 const ABOUT_A_LAYER: ReadonlySet<string> = new Set([

@@ -10,6 +10,7 @@ import { chordWantsOneFingerTwice } from './rules/chord-wants-one-finger-twice.t
 import { chordWindowOutsideHands } from './rules/chord-window-outside-hands.ts';
 import { chordWindowUnderYourSpread } from './rules/chord-window-under-your-spread.ts';
 import { chordsWithSameKeys } from './rules/chords-with-same-keys.ts';
+import { diaryNoteOpen } from './rules/diary-note-open.ts';
 import { keyOutOfReach } from './rules/key-out-of-reach.ts';
 import { keyUnreachable } from './rules/key-unreachable.ts';
 import { keyWithoutBinding } from './rules/key-without-binding.ts';
@@ -39,6 +40,7 @@ export const RULES: readonly Rule[] = [
   chordWindowOutsideHands,
   chordWindowUnderYourSpread,
   chordsWithSameKeys,
+  diaryNoteOpen,
   keyOutOfReach,
   keyUnreachable,
   keyWithoutBinding,

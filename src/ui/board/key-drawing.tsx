@@ -39,12 +39,19 @@ export const KeyDrawing = memo(function KeyDrawing(props: KeyDrawingProps) {
         {scene.holdLine !== null && <rect className={styles.holdLine} {...scene.holdLine} height={0.35} />}
         {scene.hold !== null && <GlyphText glyph={scene.hold} />}
       </g>
+      {scene.notes > 0 && <NoteMark scene={scene} />}
       {scene.rungs.map((rung) => (
         <RungDrawing key={rung.layer} rung={rung} />
       ))}
     </g>
   );
 });
+
+/** A folded corner where the diary has something open about a key; its name says what. */
+function NoteMark({ scene: { width, height } }: { readonly scene: KeyScene }) {
+  const [x, y] = [width / 2, -height / 2];
+  return <path className={styles.note} d={`M${x - 4.4} ${y}H${x - 2}Q${x} ${y} ${x} ${y + 2}V${y + 4.4}Z`} />;
+}
 
 /** A tick for what falls through to nothing, a dot for what is blank on purpose. */
 function Silence({ scene }: { readonly scene: KeyScene }) {

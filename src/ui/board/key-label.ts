@@ -1,6 +1,7 @@
 import { keyName } from '../../core/board/key-name.ts';
 import { actionInWords, type LegendSource } from '../../core/host/legend.ts';
 import { bindingOn } from '../../core/keymap/lookup.ts';
+import { openNotesAbout } from '../../core/keymap/open-notes.ts';
 import { chordsOf, layersOfChord } from '../../core/keymap/timing.ts';
 import type { Binding, Chord, KeyId } from '../../core/keymap/types.ts';
 import type { KeySceneSource } from './key-scene.ts';
@@ -17,7 +18,8 @@ export function keyLabel(key: KeyId, source: KeySceneSource): string {
   const chords = chordsOf(keymap).filter(
     (chord) => chord.keys.includes(key) && layersOfChord(keymap, chord).includes(frontLayer),
   );
-  return [onLayer, ...chords.map((chord) => chordInWords(chord, key, source))].join('; ');
+  const notes = openNotesAbout(keymap, key).map(({ text }) => `noted: ${text}`);
+  return [onLayer, ...chords.map((chord) => chordInWords(chord, key, source)), ...notes].join('; ');
 }
 
 /** A binding in words: "J; held: Left Shift", "held: layer Symbols while held", "falls through". */

@@ -1,5 +1,6 @@
 import { type LegendSource, legendOf } from '../../core/host/legend.ts';
 import { bindingOn } from '../../core/keymap/lookup.ts';
+import { openNotesAbout } from '../../core/keymap/open-notes.ts';
 import type { Action, Binding, BoardKey, KeyId, Keymap, Layer, LayerId } from '../../core/keymap/types.ts';
 import { type FittedText, fitText, type TextSpace } from './fit-text.ts';
 
@@ -46,6 +47,8 @@ export interface KeyScene {
   readonly rungs: readonly Rung[];
   /** Whether the layer in front has a binding here that can be picked up. */
   readonly bound: boolean;
+  /** How many open notes of the diary are about it. */
+  readonly notes: number;
 }
 
 /** What all keys of a drawing share. */
@@ -93,6 +96,7 @@ export function keyScene(key: BoardKey, source: KeySceneSource): KeyScene {
     holdLine: isOver ? { x: space.x - space.width / 2, y: key.height * 0.13, width: space.width } : null,
     rungs: ladder > 0 ? rungsOf(key, source, ladder) : [],
     bound: own !== undefined,
+    notes: openNotesAbout(keymap, key.id).length,
   };
 }
 
