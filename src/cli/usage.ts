@@ -12,17 +12,18 @@ export const USAGE = `usage: npm run -s handful -- COMMAND …
   sheet FILE -o OUT.svg [--paper a4|letter] [--turn portrait|landscape] [--ink colour|black] [--host LAYOUT]
       the printable reference as self-contained SVG; further pages are OUT-2.svg and so on
 
-  accidents FILE [--text NAME_OR_FILE] [--wpm N] [--simulate WORDS --seed N] [--json] [--host LAYOUT]
+  accidents FILE [--text NAME_OR_FILE] [--wpm N | --typist FILE] [--simulate WORDS --seed N] [--json] [--host LAYOUT]
       how often ordinary typing sets chords and holds off, how often they fail when meant, how long letters wait
   suggest FILE --action ACTION [--keys 2-4] [--hands one|two|any] [--layers A,B] [--window MS]
-      [--text NAME_OR_FILE] [--wpm N] [--json] [--host LAYOUT]
+      [--text NAME_OR_FILE] [--wpm N | --typist FILE] [--json] [--host LAYOUT]
       chords for an action such as '{"do":"key","code":"Tab"}', the best first; on the base layer if none is named
-  diff A B [--text NAME_OR_FILE] [--wpm N] [--json]
+  diff A B [--text NAME_OR_FILE] [--wpm N | --typist FILE] [--json]
       what differs by key and layer, and what that does to needs, accidents and hands; code 1 where B types less than A
 
   FILE, A and B are neutral keymaps. A need list is a built-in name (ascii, editing, function-keys, media, modifiers, shortcuts,
   shortcuts-macos, posix, names of programming languages, cldr:xx for the language xx), or a file with one need a line
   or JSON { "name", "needs" }.
+  A typist is a file that the page hands out under “My own figures”.
   A text is english, german, french, spanish, portuguese, polish, code, or a file of running text.
   LAYOUT is an XKB layout and variant, such as de or "us mac", instead of the design's first host.
   Exit codes: 0 all well, 1 something is broken or missing, 2 the input could not be read (the reason is on stderr).

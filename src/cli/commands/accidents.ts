@@ -17,7 +17,7 @@ const MOST_SEED = 0x7fffffff;
 const USES_EACH = 400;
 
 /**
- * `accidents FILE [--text NAME_OR_FILE] [--wpm N] [--simulate WORDS --seed N] [--json] [--host LAYOUT]`: how often typing
+ * `accidents FILE [--text NAME_OR_FILE] [--wpm N | --typist FILE] [--simulate WORDS --seed N] [--json] [--host LAYOUT]`: how often typing
  * sets chords and holds off, how often they fail, how long letters wait; in closed form, and simulated where asked.
  */
 export function accidentsCommand(args: readonly string[]): Outcome {
@@ -27,6 +27,7 @@ export function accidentsCommand(args: readonly string[]): Outcome {
     options: {
       text: { type: 'string', default: 'english' },
       wpm: { type: 'string' },
+      typist: { type: 'string' },
       simulate: { type: 'string' },
       seed: { type: 'string', default: '1' },
       json: { type: 'boolean', default: false },
@@ -44,7 +45,7 @@ export function accidentsCommand(args: readonly string[]): Outcome {
   if (!words.ok) return refused(words.problem);
   const seed = wholeNumber('seed', values.seed, 0, MOST_SEED);
   if (!seed.ok) return refused(seed.problem);
-  const person = personOf(values.wpm);
+  const person = personOf(values);
   if (!person.ok) return refused(person.problem);
   const counts = findCounts(values.text);
   if (!counts.ok) return refused(counts.problem);

@@ -15,7 +15,7 @@ import { plainTable, shown } from '../plain-table.ts';
 const NAMED = 12;
 
 /**
- * `diff A B [--text NAME_OR_FILE] [--wpm N] [--json]`: what differs between two designs, in words by key and layer, and
+ * `diff A B [--text NAME_OR_FILE] [--wpm N | --typist FILE] [--json]`: what differs between two designs, in words by key and layer, and
  * what it does to needs, accidents and hands. Exit code 1 where B no longer types what A does.
  */
 export function diffCommand(args: readonly string[]): Outcome {
@@ -25,13 +25,14 @@ export function diffCommand(args: readonly string[]): Outcome {
     options: {
       text: { type: 'string', default: 'english' },
       wpm: { type: 'string' },
+      typist: { type: 'string' },
       json: { type: 'boolean', default: false },
     },
   });
   const [fileA, fileB, ...more] = positionals;
   if (fileA === undefined || fileB === undefined || more.length > 0)
     return refused('diff wants two designs.');
-  const person = personOf(values.wpm);
+  const person = personOf(values);
   if (!person.ok) return refused(person.problem);
   const text = findCounts(values.text);
   if (!text.ok) return refused(text.problem);

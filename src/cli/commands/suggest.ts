@@ -17,7 +17,7 @@ import { personOf, wholeNumber } from '../person-of.ts';
 import { plainTable, shown } from '../plain-table.ts';
 
 /**
- * `suggest FILE --action ACTION [--keys 2-4] [--hands one|two|any] [--layers A,B] [--text NAME_OR_FILE] [--wpm N] [--window MS]
+ * `suggest FILE --action ACTION [--keys 2-4] [--hands one|two|any] [--layers A,B] [--text NAME_OR_FILE] [--wpm N | --typist FILE] [--window MS]
  * [--json] [--host LAYOUT]`: chords for an action, the best first; on the base layer unless layers are named. Exit code 1
  * where there is none.
  */
@@ -30,6 +30,7 @@ export function suggestCommand(args: readonly string[]): Outcome {
       keys: { type: 'string', default: '2-4' },
       text: { type: 'string', default: 'english' },
       wpm: { type: 'string' },
+      typist: { type: 'string' },
       hands: { type: 'string', default: USUAL_WISH.hands },
       layers: { type: 'string' },
       window: { type: 'string', default: String(USUAL_WISH.windowMs) },
@@ -46,7 +47,7 @@ export function suggestCommand(args: readonly string[]): Outcome {
   const hands = HANDS.find((each) => each === values.hands);
   if (hands === undefined)
     return refused(`--hands: found ${JSON.stringify(values.hands)}, expected one, two or any.`);
-  const person = personOf(values.wpm);
+  const person = personOf(values);
   if (!person.ok) return refused(person.problem);
   const counts = findCounts(values.text);
   if (!counts.ok) return refused(counts.problem);
