@@ -76,9 +76,9 @@ function KeysDesk() {
         leftBadge={<MissingCount />}
         main={
           <div className={styles.main}>
+            <BoardLine />
             <div className={styles.board}>
               <Board />
-              <BoardLine />
             </div>
             <LayerStack />
           </div>

@@ -1,10 +1,8 @@
 import { useState } from 'react';
-import { LIMITS } from '../../../../core/keymap/limits.ts';
 import type { Finger } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { Button, IconButton } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
-import { CommitField } from '../../../widgets/commit-field.tsx';
 import { DeskFrame } from '../../../widgets/desk-frame.tsx';
 import { RedoIcon, UndoIcon } from '../../../widgets/icons.tsx';
 import { Select } from '../../../widgets/select.tsx';
@@ -17,7 +15,7 @@ import { PaperDialog } from './paper-dialog.tsx';
 import { ShapeCanvas } from './shape-canvas.tsx';
 import type { Tool } from './shape-gesture.ts';
 import { ShapePanel } from './shape-panel.tsx';
-import { isChanged } from './shape-words.ts';
+import { isChanged, sizeWords } from './shape-words.ts';
 import { useBecame } from './use-became.ts';
 import { useBoardWork } from './use-board-work.ts';
 import { UseDialog } from './use-dialog.tsx';
@@ -66,14 +64,22 @@ export function BoardEditor() {
         </div>
       }
       rightLabel="Selected, what is bound"
+      rightBadge={<LostCount />}
     />
   );
 }
 
+/** How many bindings lose their place: what a closed side must still say. */
+function LostCount() {
+  const { shown } = useBoardWork();
+  const { losses } = useBecame(shown);
+  return losses.lostBindings === 0 ? null : `${losses.lostBindings} lost`;
+}
+
 function Head() {
-  const { draft } = useBoardWork();
+  const { draft, shown } = useBoardWork();
   const { losses } = useBecame(draft);
-  const { use, discard, close, change } = useBoardDrafts.getState();
+  const { use, discard, close } = useBoardDrafts.getState();
   const [asking, setAsking] = useState(false);
   const [printing, setPrinting] = useState(false);
   const changed = isChanged(draft);
@@ -83,15 +89,9 @@ function Head() {
   };
   return (
     <header className={styles.head}>
-      <CommitField
-        label="Name of the board"
-        hideLabel
-        className={styles.name}
-        value={draft.board.name}
-        maxLength={LIMITS.nameLength}
-        problemOf={(name) => (name === '' ? 'A board has a name.' : undefined)}
-        onCommit={(name) => change('Rename the board', { ...draft, board: { ...draft.board, name } })}
-      />
+      <h2 className={styles.title}>
+        {shown.board.name} <span className={styles.quiet}>{sizeWords(shown.board)}</span>
+      </h2>
       <div className={styles.rowOfButtons}>
         <Button tone="quiet" onClick={() => setPrinting(true)}>
           Print at true size…

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { createPortal } from 'react-dom';
+import { CAUTION } from '../../../../core/base/care.ts';
 import {
   type BoardPage,
   boardPages,
@@ -47,6 +48,7 @@ export function PaperDialog({ board, onClose }: { readonly board: Board; readonl
         Lay your hands on the paper before you build or buy anything. In the print window choose 100 % and not
         “fit to page”; a line on each page says whether it came out right.
       </p>
+      <p className={styles.care}>{CAUTION}</p>
       <Choice
         label="Paper"
         value={paperId}

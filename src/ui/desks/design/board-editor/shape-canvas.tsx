@@ -18,7 +18,7 @@ import { obey } from './obey.ts';
 import { shapeCommandOf } from './shape-command.ts';
 import type { Tool } from './shape-gesture.ts';
 import { ShapeKey } from './shape-key.tsx';
-import { shapeLabel, sizeWords } from './shape-words.ts';
+import { shapeLabel } from './shape-words.ts';
 import { useBecame } from './use-became.ts';
 import { useBoardWork } from './use-board-work.ts';
 import { useShapeGestures } from './use-shape-gestures.ts';
@@ -85,7 +85,6 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
         <TurnHandle draft={shown} selected={selected} />
         {lasso !== null && <rect className={styles.lasso} {...lasso} />}
       </svg>
-      <p className={styles.size}>{sizeWords(shown.board)}</p>
       <ZoomButtons camera={camera} />
     </div>
   );

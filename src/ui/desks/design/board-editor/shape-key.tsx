@@ -28,7 +28,7 @@ export const ShapeKey = memo(function ShapeKey({ shape, legend, selected, isNew,
       data-wrong={wrong}
     >
       <rect className={styles.cap} x={-width / 2} y={-height / 2} width={width} height={height} rx={2.6} />
-      <g transform={`translate(0 ${legend === '' ? 0 : 2.2}) scale(1.35)`}>
+      <g transform={`translate(0 ${legend === '' ? 0 : 2.8}) scale(1.35)`}>
         <FingerMark finger={shape.finger} hand={shape.hand} />
       </g>
       {legend !== '' && <Legend text={legend} width={width} />}
@@ -48,7 +48,7 @@ export const ShapeKey = memo(function ShapeKey({ shape, legend, selected, isNew,
 function Legend({ text, width }: { readonly text: string; readonly width: number }) {
   const { lines, size } = fitText(text, { width: width - 4, height: 4.6, most: 4.2, least: 2 });
   return (
-    <text className={styles.legend} y={-3.4} fontSize={size}>
+    <text className={styles.legend} y={-3.8} fontSize={size}>
       {lines.join(' ')}
     </text>
   );

@@ -3,10 +3,12 @@ import { handWork, startedFrom, withoutHandWork } from '../../../../core/board/d
 import { withMirroredLeft, withOwnLeft } from '../../../../core/board/halves.ts';
 import { atPitch, PITCHES } from '../../../../core/board/pitches.ts';
 import { READY_BOARDS } from '../../../../core/board/ready-boards.ts';
+import { LIMITS } from '../../../../core/keymap/limits.ts';
 import type { Hand, MadeFrom } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
+import { CommitField } from '../../../widgets/commit-field.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import styles from './board-editor.module.css';
@@ -32,8 +34,16 @@ export function ShapePanel() {
   const [hand, setHand] = useState<Hand>('right');
   const { madeFrom } = shown.board;
   const shaping = shapingOf(draft);
+  const rename = useBoardDrafts((drafts) => drafts.change);
   return (
     <div className={styles.panel}>
+      <CommitField
+        label="Name of the board"
+        value={draft.board.name}
+        maxLength={LIMITS.nameLength}
+        problemOf={(name) => (name === '' ? 'A board has a name.' : undefined)}
+        onCommit={(name) => rename('Rename the board', { ...draft, board: { ...draft.board, name } })}
+      />
       <BeginWith />
       {madeFrom === undefined ? (
         <p className={styles.quiet}>
