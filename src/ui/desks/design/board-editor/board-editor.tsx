@@ -11,6 +11,7 @@ import styles from './board-editor.module.css';
 import { FINGER_OPTIONS } from './finger-options.ts';
 import { BoardFaults, KeptPanel } from './kept-panel.tsx';
 import { KeyPanel } from './key-panel.tsx';
+import panel from './panel.module.css';
 import { PaperDialog } from './paper-dialog.tsx';
 import { ShapeCanvas } from './shape-canvas.tsx';
 import type { Tool } from './shape-gesture.ts';
@@ -54,9 +55,9 @@ export function BoardEditor() {
         </div>
       }
       right={
-        <div className={styles.panel}>
+        <div className={panel.panel}>
           <KeptPanel />
-          <section className={styles.part} aria-label="Selected">
+          <section className={panel.part} aria-label="Selected">
             <h2>Selected</h2>
             <KeyPanel />
           </section>
@@ -90,9 +91,9 @@ function Head() {
   return (
     <header className={styles.head}>
       <h2 className={styles.title}>
-        {shown.board.name} <span className={styles.quiet}>{sizeWords(shown.board)}</span>
+        {shown.board.name} <span className={panel.quiet}>{sizeWords(shown.board)}</span>
       </h2>
-      <div className={styles.rowOfButtons}>
+      <div className={panel.rowOfButtons}>
         <Button tone="quiet" onClick={() => setPrinting(true)}>
           Print at true size…
         </Button>
@@ -144,7 +145,7 @@ function ToolBar({
         />
       )}
       <Switch label="Both halves alike" on={alike} onChange={setAlike} />
-      <span className={styles.rowOfButtons}>
+      <span className={panel.rowOfButtons}>
         <IconButton
           label={back === undefined ? 'Nothing to undo on this board' : `Undo: ${back.title}`}
           disabled={back === undefined}

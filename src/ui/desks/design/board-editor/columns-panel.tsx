@@ -7,8 +7,8 @@ import { Button } from '../../../widgets/button.tsx';
 import { NumberField } from '../../../widgets/number-field.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import { Switch } from '../../../widgets/switch.tsx';
-import styles from './board-editor.module.css';
 import { FingerMark } from './finger-mark.tsx';
+import styles from './panel.module.css';
 import { ShapeSlider } from './shape-slider.tsx';
 import type { Shaping } from './use-shaping.ts';
 

@@ -1,5 +1,5 @@
 import type { Finger, Hand } from '../../../../core/keymap/types.ts';
-import styles from './board-editor.module.css';
+import styles from './canvas.module.css';
 
 /** A right hand's fingers from the thumb outwards: how far each stands up, mm of a mark 5.4 mm wide. */
 const BARS: readonly { readonly finger: Finger; readonly top: number; readonly height: number }[] = [

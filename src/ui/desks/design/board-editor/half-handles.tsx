@@ -5,7 +5,7 @@ import { convexHull } from '../../../../core/board/hull.ts';
 import type { Board, Hand } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { roundedPath } from '../../../board/rounded-path.ts';
-import styles from './board-editor.module.css';
+import styles from './canvas.module.css';
 import { halfCommandOf } from './shape-command.ts';
 import { useBoardWork } from './use-board-work.ts';
 

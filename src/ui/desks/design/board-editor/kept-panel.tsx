@@ -3,7 +3,7 @@ import { keysOutOfReach } from '../../../../core/board/reach.ts';
 import type { KeyId } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { Button } from '../../../widgets/button.tsx';
-import styles from './board-editor.module.css';
+import styles from './panel.module.css';
 import { farWords, keptWords, lossLines, overlapWords } from './shape-words.ts';
 import { useBecame } from './use-became.ts';
 import { useBoardWork } from './use-board-work.ts';

@@ -15,8 +15,8 @@ import { Button } from '../../../widgets/button.tsx';
 import { NumberField } from '../../../widgets/number-field.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import { Switch } from '../../../widgets/switch.tsx';
-import styles from './board-editor.module.css';
 import { FINGER_OPTIONS } from './finger-options.ts';
+import styles from './panel.module.css';
 import { fingerWords } from './shape-words.ts';
 import { useBoardWork } from './use-board-work.ts';
 

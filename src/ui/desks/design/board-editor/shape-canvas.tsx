@@ -11,7 +11,7 @@ import { useHost } from '../../../../store/hosts.ts';
 import { tabStopOf } from '../../../board/tab-stop.ts';
 import { useCamera } from '../../../board/use-camera.ts';
 import { ZoomButtons } from '../../../board/zoom-buttons.tsx';
-import styles from './board-editor.module.css';
+import styles from './canvas.module.css';
 import { useSteadyFrame } from './canvas-frame.ts';
 import { HalfHandles, Plates } from './half-handles.tsx';
 import { obey } from './obey.ts';

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { BoardKey } from '../../../../core/keymap/types.ts';
 import { fitText } from '../../../board/fit-text.ts';
-import styles from './board-editor.module.css';
+import styles from './canvas.module.css';
 import { FingerMark } from './finger-mark.tsx';
 
 interface ShapeKeyProps {

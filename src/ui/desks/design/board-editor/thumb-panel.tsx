@@ -2,7 +2,7 @@ import { withHalf } from '../../../../core/board/halves.ts';
 import { halfOf } from '../../../../core/board/parametric.ts';
 import type { Hand, MadeFrom } from '../../../../core/keymap/types.ts';
 import { NumberField } from '../../../widgets/number-field.tsx';
-import styles from './board-editor.module.css';
+import styles from './panel.module.css';
 import { ShapeSlider } from './shape-slider.tsx';
 import type { Shaping } from './use-shaping.ts';
 

@@ -1,7 +1,7 @@
 import type { BoardLosses } from '../../../../core/board/what-is-lost.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Dialog } from '../../../widgets/dialog.tsx';
-import styles from './board-editor.module.css';
+import styles from './panel.module.css';
 import { keptWords, lossLines } from './shape-words.ts';
 
 /** Asks before a board is used by which something loses its place, and says all that does. */
