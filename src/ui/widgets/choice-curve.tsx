@@ -4,6 +4,8 @@ import styles from './choice-curve.module.css';
 interface Line {
   readonly label: string;
   readonly value: string;
+  /** The scale reaches so high at least, so that next to nothing looks like next to nothing. */
+  readonly least: number;
 }
 
 interface ChoiceCurveProps {
@@ -16,20 +18,24 @@ interface ChoiceCurveProps {
   readonly suggested: { readonly x: number; readonly label: string } | null;
   readonly solid: Line;
   readonly dashed: Line;
+  /** The unit of x. */
+  readonly unit: string;
 }
 
 const WIDTH = 240;
 const HEIGHT = 88;
+/** Room below for the ends of the scale. */
+const BELOW = 12;
 /** Room above for the suggestion's label. */
 const TOP = 16;
 
 /** Two lines over one choice, such as misfires (solid) and misses (dashed), with the choice as it is and the suggested one marked. */
-export function ChoiceCurve({ label, points, now, suggested, solid, dashed }: ChoiceCurveProps) {
+export function ChoiceCurve({ label, points, now, suggested, solid, dashed, unit }: ChoiceCurveProps) {
   const from = points[0]?.x ?? 0;
   const to = points.at(-1)?.x ?? 1;
   const across = (x: number) => (WIDTH * (Math.min(to, Math.max(from, x)) - from)) / Math.max(1, to - from);
-  const mostSolid = Math.max(1e-9, ...points.map((point) => point.solid));
-  const mostDashed = Math.max(1e-9, ...points.map((point) => point.dashed));
+  const mostSolid = Math.max(solid.least, ...points.map((point) => point.solid));
+  const mostDashed = Math.max(dashed.least, ...points.map((point) => point.dashed));
   const up = (share: number) => TOP + (HEIGHT - TOP - 2) * (1 - share);
   const line = (of: 'solid' | 'dashed', most: number) =>
     points.map((point) => `${across(point.x).toFixed(1)},${up(point[of] / most).toFixed(1)}`).join(' ');
@@ -37,12 +43,18 @@ export function ChoiceCurve({ label, points, now, suggested, solid, dashed }: Ch
   return (
     <div className={styles.curve}>
       <svg
-        viewBox={`-6 0 ${WIDTH + 12} ${HEIGHT + 2}`}
+        viewBox={`-6 0 ${WIDTH + 12} ${HEIGHT + BELOW}`}
         role="img"
         aria-label={label}
         className={styles.picture}
       >
         <line className={styles.ground} x1={0} x2={WIDTH} y1={HEIGHT} y2={HEIGHT} />
+        <text className={styles.end} x={0} y={HEIGHT + 10}>
+          {from} {unit}
+        </text>
+        <text className={styles.end} x={WIDTH} y={HEIGHT + 10} textAnchor="end">
+          {to} {unit}
+        </text>
         {suggested !== null && <Suggested x={across(suggested.x)} label={suggested.label} />}
         <line className={styles.now} x1={x} x2={x} y1={TOP} y2={HEIGHT} />
         <polyline className={styles.dashed} points={line('dashed', mostDashed)} />

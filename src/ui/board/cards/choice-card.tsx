@@ -30,8 +30,9 @@ export function ChoiceCard({
         suggested={
           suggested === null ? null : { x: suggested.point.ms, label: `suggested ${suggested.point.ms} ms` }
         }
-        solid={{ label: 'misfires in 1,000 words', value: surely(now.misfires) }}
-        dashed={{ label: 'misses of uses', value: missesInWords(now.misses) }}
+        solid={{ label: 'misfires in 1,000 words', value: surely(now.misfires), least: 1 }}
+        dashed={{ label: 'misses of uses', value: missesInWords(now.misses), least: 100 }}
+        unit="ms"
       />
       {suggested !== null && (
         <p className={styles.reason}>

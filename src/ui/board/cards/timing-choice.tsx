@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { TimingChange } from '../../../core/keymap/edit.ts';
 import { timingOf } from '../../../core/keymap/timing.ts';
 import type { Binding, Keymap, Place } from '../../../core/keymap/types.ts';
@@ -19,11 +19,14 @@ export function TimingChoice({
   binding,
   place,
   onChange,
+  children,
 }: {
   readonly keymap: Keymap;
   readonly binding: Binding;
   readonly place: Place;
   readonly onChange: (timing: TimingChange) => void;
+  /** Stands under the slider. */
+  readonly children: ReactNode;
 }) {
   const { host } = useHost(keymap);
   const [preview, setPreview] = useState<number | null>(null);
@@ -50,6 +53,7 @@ export function TimingChoice({
         onPreview={setPreview}
         onCommit={take}
       />
+      {children}
       {study !== null && <DamageList damage={study.damage} source={{ keymap, host }} />}
       {study !== null && <TimingTable cells={study.table} onTake={onChange} />}
     </div>

@@ -33,8 +33,9 @@ export function TimingFields({ keymap, binding, place, onChange }: TimingFieldsP
   const whole = timingOf(keymap);
   return (
     <div className={styles.timing}>
-      <TimingChoice keymap={keymap} binding={binding} place={place} onChange={onChange} />
-      <AsTheDesign field="holdAfterMs" binding={binding} whole={whole} onChange={onChange} />
+      <TimingChoice keymap={keymap} binding={binding} place={place} onChange={onChange}>
+        <AsTheDesign field="holdAfterMs" binding={binding} whole={whole} onChange={onChange} />
+      </TimingChoice>
       <div className={styles.durations}>
         {DURATIONS.map(({ field, label }) => (
           <div key={field} className={styles.duration}>

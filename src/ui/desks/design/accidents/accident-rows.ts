@@ -132,9 +132,18 @@ export function protectionsInWords(
   { changes, before, after, enough, holds }: Protections,
   most: number,
 ): string {
-  if (before <= most)
-    return `Hold/tap letters misfire ${rateInWords(before)} times in 1,000 words: nothing need change.`;
-  const how = `${changes === 1 ? '1 change' : `${changes} changes`} on ${holds.length === 1 ? '1 key' : `${holds.length} keys`}`;
-  const falls = `hold/tap letters misfire ${rateInWords(after)} times in 1,000 words instead of ${rateInWords(before)}`;
+  if (before <= most) return `Hold/tap letters misfire ${timesInWords(before)}: nothing need change.`;
+  const falls = `hold/tap letters misfire ${timesInWords(after)} instead of ${rateInWords(before)}`;
+  if (changes === 0) return `No change brings that: ${falls}.`;
+  const how = `${counted(changes, 'change')} on ${counted(holds.length, 'key')}`;
   return enough ? `With ${how}, ${falls}.` : `Not even all protections reach that: with ${how}, ${falls}.`;
+}
+
+function timesInWords(rate: number): string {
+  const words = rateInWords(rate);
+  return rate < LEAST ? words : `${words} times in 1,000 words`;
+}
+
+function counted(count: number, thing: string): string {
+  return `${count} ${thing}${count === 1 ? '' : 's'}`;
 }
