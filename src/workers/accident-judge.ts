@@ -3,7 +3,7 @@ import type { AccidentLimits } from '../core/findings/accident-limits.ts';
 import { type Facts, factsOf } from '../core/findings/facts.ts';
 import type { Finding } from '../core/findings/find.ts';
 import { findAccidents } from '../core/findings/find-all.ts';
-import { protectLetters } from '../core/findings/letter-protections.ts';
+import { type LetterProtections, protectLetters } from '../core/findings/letter-protections.ts';
 import { hostFromTable } from '../core/host/host-from-table.ts';
 import type { HostTable } from '../core/host/host-table.ts';
 import type { Need } from '../core/keymap/need.ts';
@@ -13,7 +13,7 @@ import { type ChordStudy, studyChord } from '../core/typist/chord-study.ts';
 import { type HoldStudy, studyHold } from '../core/typist/hold-study.ts';
 import { type Overview, overviewOf } from '../core/typist/overview.ts';
 import type { Person } from '../core/typist/person.ts';
-import type { Protections } from '../core/typist/protections.ts';
+import type { ProtectionWish } from '../core/typist/protections.ts';
 
 /** A design, a typist and a text's number; the text itself is handed over once. */
 export interface TypedDesign {
@@ -26,6 +26,9 @@ export interface TypedDesign {
   readonly person: Person;
   readonly limits: AccidentLimits;
 }
+
+/** What is asked of protections: rates per 1,000 words and per 1,000 uses. */
+export type ProtectionAsked = Pick<ProtectionWish, 'most' | 'mostMisses'>;
 
 /** What ordinary typing does to a design. */
 export interface Judged {
@@ -73,10 +76,10 @@ export class AccidentJudge {
     return studyHold(facts.accidents.situation, facts.keymap, place);
   }
 
-  /** The fewest changes that bring the hold/tap letters under a rate, misfires per 1,000 words. */
-  protect(design: TypedDesign, most: number): Protections | null {
+  /** The fewest changes that bring the hold/tap letters under a rate. */
+  protect(design: TypedDesign, wish: ProtectionAsked): LetterProtections | null {
     const facts = this.#factsOf(design);
-    return facts === null || this.#counts === null ? null : protectLetters(facts, this.#counts, most);
+    return facts === null || this.#counts === null ? null : protectLetters(facts, this.#counts, wish);
   }
 
   #factsOf({ number, keymap, table, needs, person, limits }: TypedDesign): Facts | null {

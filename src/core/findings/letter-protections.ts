@@ -1,21 +1,62 @@
+import { bindingOn } from '../keymap/lookup.ts';
 import { needText } from '../keymap/need.ts';
+import type { Keymap } from '../keymap/types.ts';
 import type { RunCounts } from '../needs/counts-runs.ts';
 import { findRoutes } from '../routes/find-routes.ts';
 import { type HoldPlace, holdPlaces } from '../typist/accidents.ts';
-import { type Changeable, STRONGEST } from '../typist/hold-options.ts';
+import type { ProtectingField } from '../typist/hold-options.ts';
 import {
   type Protections,
+  type ProtectionWish,
   protectionEdit,
   suggestProtections,
-  type Unprotected,
 } from '../typist/protections.ts';
 import { accidentFacts } from './accident-facts.ts';
 import type { Facts } from './facts.ts';
 import { isLetter } from './letters.ts';
 import { designAfter } from './sound-mend.ts';
 
+/** Protections for the hold/tap letters of a design, with what they do to its needs. */
+export interface LetterProtections extends Protections {
+  /** Needs, as they are written, that would be missing or have become clumsy. */
+  readonly hurt: readonly string[];
+}
+
+/** Tried one after the other until no need is hurt: everything may change, then ever less. */
+const FIXED: readonly (readonly ProtectingField[])[] = [
+  [],
+  ['holdBy'],
+  ['holdBy', 'holdAfterMs'],
+  ['holdBy', 'holdAfterMs', 'quietBeforeMs'],
+];
+
+/**
+ * The fewest changes that bring all hold/tap letters together under a rate; null where the facts know nothing of the typing.
+ * Changes that hurt no need are taken before others. What comes of them is worked out on the design after them.
+ */
+export function protectLetters(
+  facts: Facts,
+  counts: RunCounts,
+  wish: Omit<ProtectionWish, 'fixed'>,
+): LetterProtections | null {
+  const { accidents } = facts;
+  if (accidents === null) return null;
+  const letters = letterHolds(facts);
+  const groups = groupsOf(facts.keymap, letters);
+  let best: LetterProtections | null = null;
+  for (const fixed of FIXED) {
+    const tried = suggestProtections(accidents.situation, groups, { ...wish, fixed });
+    const after = designAfter(facts, [protectionEdit(tried)]);
+    const hurt = after === null || tried.changes === 0 ? [] : hurtNeeds(facts, after);
+    const isBetter = best === null || (tried.enough && hurt.length < best.hurt.length);
+    if (isBetter) best = { ...tried, hurt };
+    if (hurt.length === 0 || !tried.enough) break;
+  }
+  return best === null ? null : workedOut(facts, counts, letters, best, wish.most);
+}
+
 /** The hold/tap letters of a design that can be reached. */
-export function letterHolds({ keymap, host, places }: Facts): readonly HoldPlace[] {
+function letterHolds({ keymap, host, places }: Facts): readonly HoldPlace[] {
   const letters = new Set(
     places
       .filter(({ reached, binding: { tap, hold } }) => {
@@ -27,57 +68,47 @@ export function letterHolds({ keymap, host, places }: Facts): readonly HoldPlace
   return holdPlaces(keymap).filter(({ key, layer }) => letters.has(`${layer} ${key}`));
 }
 
-/**
- * The fewest changes that bring all hold/tap letters together under a rate, misfires per 1,000 words; null where the facts know
- * nothing of the typing. Left out is what would make a need missing or clumsy. What comes of the changes is worked out on
- * the design after them.
- */
-export function protectLetters(facts: Facts, counts: RunCounts, most: number): Protections | null {
-  const { accidents, host } = facts;
-  if (accidents === null) return null;
-  const letters = letterHolds(facts);
-  const holds = letters.map((place): Unprotected => ({ place, changeable: changeableOf(facts, place) }));
-  const suggested = suggestProtections(accidents.situation, holds, most);
-  if (suggested.changes === 0) return suggested;
-  const after = designAfter(facts, [protectionEdit(suggested)]);
-  if (after === null) return suggested;
-  const { person } = accidents.situation.model;
-  const { estimate } = accidentFacts(after, host, counts, person, accidents.limits);
-  const isLetterHold = new Set(letters.map(({ key, layer }) => `${layer} ${key}`));
-  const misfires = estimate.holds
-    .filter(({ key, layer }) => isLetterHold.has(`${layer} ${key}`))
-    .reduce((sum, { misfiresPer1000Words }) => sum + misfiresPer1000Words, 0);
-  return { ...suggested, after: misfires, enough: misfires <= most };
+/** Keys with the same hold, left and right modifiers alike, in the order of their first. */
+function groupsOf(keymap: Keymap, letters: readonly HoldPlace[]): readonly (readonly HoldPlace[])[] {
+  const groups = new Map<string, HoldPlace[]>();
+  for (const place of letters) {
+    const layer = keymap.layers.find(({ id }) => id === place.layer);
+    const hold = layer === undefined ? undefined : bindingOn(layer, place.key)?.hold;
+    const name = JSON.stringify(hold ?? null).replace(/(Shift|Control|Alt|Meta)(Left|Right)/g, '$1');
+    groups.set(name, [...(groups.get(name) ?? []), place]);
+  }
+  return [...groups.values()];
 }
 
-/** Which fields may be changed without a need going missing or becoming clumsy. */
-function changeableOf(facts: Facts, place: HoldPlace): Changeable {
-  const through = facts.needs.filter(({ route }) =>
-    route?.steps.some(
-      (step) => step.move !== 'release' && step.side === 'hold' && step.keys.includes(place.key),
-    ),
+/** The needs that a changed design no longer reaches, or only with one finger holding and pressing at once. */
+function hurtNeeds(facts: Facts, after: Keymap): readonly string[] {
+  const routes = findRoutes(
+    after,
+    facts.host,
+    facts.needs.map(({ need }) => need),
   );
-  const may = (field: keyof Changeable): boolean => {
-    if (through.length === 0) return true;
-    const after = designAfter(facts, [
-      {
-        edit: 'set-binding-timing',
-        place: { key: place.key, layer: place.layer },
-        timing: { [field]: STRONGEST[field] },
-      },
-    ]);
-    if (after === null) return false;
-    const wasClumsy = new Set(through.flatMap(({ need, route }) => (route?.clumsy ? needText(need) : [])));
-    return findRoutes(
-      after,
-      facts.host,
-      through.map(({ need }) => need),
-    ).every(({ need, route }) => route !== null && (!route.clumsy || wasClumsy.has(needText(need))));
-  };
-  return {
-    holdAfterMs: may('holdAfterMs'),
-    quietBeforeMs: may('quietBeforeMs'),
-    sameHandTaps: may('sameHandTaps'),
-    holdBy: may('holdBy'),
-  };
+  return facts.needs.flatMap(({ need, route }, at) => {
+    const now = routes[at]?.route ?? null;
+    const isHurt = route !== null && (now === null || (now.clumsy && !route.clumsy));
+    return isHurt ? [needText(need)] : [];
+  });
+}
+
+/** The same with the rate as the changed design really has it: other ways of typing may have become the shortest. */
+function workedOut(
+  facts: Facts,
+  counts: RunCounts,
+  letters: readonly HoldPlace[],
+  protections: LetterProtections,
+  most: number,
+): LetterProtections {
+  const after = designAfter(facts, [protectionEdit(protections)]);
+  if (facts.accidents === null || after === null || protections.changes === 0) return protections;
+  const { situation, limits } = facts.accidents;
+  const { estimate } = accidentFacts(after, facts.host, counts, situation.model.person, limits);
+  const isLetterHold = new Set(letters.map(({ key, layer }) => `${layer} ${key}`));
+  const rate = estimate.holds
+    .filter(({ key, layer }) => isLetterHold.has(`${layer} ${key}`))
+    .reduce((sum, { misfiresPer1000Words }) => sum + misfiresPer1000Words, 0);
+  return { ...protections, after: rate, enough: rate <= most };
 }

@@ -1,3 +1,4 @@
+import type { HoldBy } from '../keymap/types.ts';
 import { type HoldPlace, holdAccidents } from './accidents.ts';
 import type { HoldTiming } from './hold-misfires.ts';
 import type { Situation } from './situation.ts';
@@ -10,61 +11,53 @@ export interface HoldOption {
   readonly misses: number;
 }
 
-const STRONGEST_MS = { holdAfter: 300, quietBefore: 200 };
+/** The fields of which more is tried. */
+export type ProtectingField = 'holdAfterMs' | 'quietBeforeMs' | 'sameHandTaps' | 'holdBy';
+
+/** At least so much of each field; what is left out stays as it is. */
+export type Target = Partial<Pick<HoldTiming, ProtectingField>>;
 
 /** Values that are tried, ms. Common practice, no source. */
-const HOLD_AFTER_MS: readonly number[] = [200, 250, STRONGEST_MS.holdAfter];
-const QUIET_BEFORE_MS: readonly number[] = [100, 150, STRONGEST_MS.quietBefore];
+const HOLD_AFTER_MS: readonly (number | undefined)[] = [undefined, 200, 250, 300];
+const QUIET_BEFORE_MS: readonly (number | undefined)[] = [undefined, 100, 150, 200];
+/** By a press inside a key becomes a hold soonest, by a tap inside later, by time alone last. */
+const STRICTNESS: readonly HoldBy[] = ['press-inside', 'tap-inside', 'time-only'];
+const RULES: readonly (HoldBy | undefined)[] = [undefined, 'tap-inside', 'time-only'];
 
-/** Which fields may be changed; a hold that must come soon after another press bears no quiet before. */
-export type Changeable = Readonly<
-  Record<'holdAfterMs' | 'quietBeforeMs' | 'sameHandTaps' | 'holdBy', boolean>
->;
+/** All that is tried, without the fields that must stay as they are; the first changes nothing. */
+export function targets(fixed: readonly ProtectingField[] = []): readonly Target[] {
+  const values = <Value>(field: ProtectingField, tried: readonly (Value | undefined)[]) =>
+    fixed.includes(field) ? [undefined] : tried;
+  return values('holdAfterMs', HOLD_AFTER_MS).flatMap((holdAfterMs) =>
+    values('quietBeforeMs', QUIET_BEFORE_MS).flatMap((quietBeforeMs) =>
+      values('sameHandTaps', [undefined, true]).flatMap((sameHandTaps) =>
+        values('holdBy', RULES).map((holdBy) => ({
+          ...(holdAfterMs === undefined ? {} : { holdAfterMs }),
+          ...(quietBeforeMs === undefined ? {} : { quietBeforeMs }),
+          ...(sameHandTaps === undefined ? {} : { sameHandTaps }),
+          ...(holdBy === undefined ? {} : { holdBy }),
+        })),
+      ),
+    ),
+  );
+}
 
-/** The most that is tried of each field. */
-export const STRONGEST = {
-  holdAfterMs: STRONGEST_MS.holdAfter,
-  quietBeforeMs: STRONGEST_MS.quietBefore,
-  sameHandTaps: true,
-  holdBy: 'time-only',
-} as const;
+/** What each target brings for one key; protection is only added, never taken away. Worked out once for each timing. */
+export function optionsOf(situation: Situation, place: HoldPlace): (target: Target) => HoldOption {
+  const known = new Map<string, HoldOption>();
+  return (target) => {
+    const timing = atLeast(place.timing, target);
+    const name = JSON.stringify(timing);
+    const found = known.get(name) ?? optionWith(situation, place, timing);
+    known.set(name, found);
+    return found;
+  };
+}
 
-export const ALL_CHANGEABLE: Changeable = {
-  holdAfterMs: true,
-  quietBeforeMs: true,
-  sameHandTaps: true,
-  holdBy: true,
-};
-
-/**
- * All timings of a key that only add protection to the one in force: a longer hold after, a stricter rule, more quiet, taps
- * by the same hand. The first is the timing in force, without a change; then by fields changed, misses and misfires.
- */
-export function holdOptions(
-  situation: Situation,
-  place: HoldPlace,
-  changeable: Changeable = ALL_CHANGEABLE,
-): readonly HoldOption[] {
-  const { timing } = place;
-  const options: HoldOption[] = [];
-  for (const holdAfterMs of moreOf(timing.holdAfterMs, HOLD_AFTER_MS, changeable.holdAfterMs))
-    for (const quietBeforeMs of moreOf(timing.quietBeforeMs, QUIET_BEFORE_MS, changeable.quietBeforeMs))
-      for (const sameHandTaps of timing.sameHandTaps || !changeable.sameHandTaps
-        ? [timing.sameHandTaps]
-        : [false, true])
-        for (const holdBy of stricter(timing, changeable.holdBy)) {
-          const tried = { ...timing, holdAfterMs, quietBeforeMs, sameHandTaps, holdBy };
-          const { misfiresPer1000Words, missesPer1000Uses } = holdAccidents(situation, {
-            ...place,
-            timing: tried,
-          });
-          options.push({
-            change: changeOf(timing, tried),
-            misfires: misfiresPer1000Words,
-            misses: missesPer1000Uses,
-          });
-        }
-  return options.sort(
+/** The options of one key: the first is the timing in force; then by fields changed, misses and misfires. */
+export function holdOptions(situation: Situation, place: HoldPlace): readonly HoldOption[] {
+  const option = optionsOf(situation, place);
+  return [...new Set(targets().map(option))].sort(
     (one, other) =>
       changes(one) - changes(other) || one.misses - other.misses || one.misfires - other.misfires,
   );
@@ -75,21 +68,31 @@ export function changes({ change }: HoldOption): number {
   return Object.keys(change).length;
 }
 
-function moreOf(now: number, values: readonly number[], may: boolean): readonly number[] {
-  return may ? [now, ...values.filter((value) => value > now)] : [now];
+function atLeast(now: HoldTiming, target: Target): HoldTiming {
+  const { holdAfterMs = 0, quietBeforeMs = 0, sameHandTaps = false, holdBy = now.holdBy } = target;
+  return {
+    ...now,
+    holdAfterMs: Math.max(now.holdAfterMs, holdAfterMs),
+    quietBeforeMs: Math.max(now.quietBeforeMs, quietBeforeMs),
+    sameHandTaps: now.sameHandTaps || sameHandTaps,
+    holdBy: STRICTNESS.indexOf(holdBy) > STRICTNESS.indexOf(now.holdBy) ? holdBy : now.holdBy,
+  };
 }
 
-/** By a press inside becomes a hold soonest, by a tap inside later, by time alone last. */
-function stricter({ holdBy }: HoldTiming, may: boolean): readonly HoldTiming['holdBy'][] {
-  if (!may || holdBy === 'time-only') return [holdBy];
-  return holdBy === 'tap-inside' ? ['tap-inside', 'time-only'] : ['press-inside', 'tap-inside', 'time-only'];
+function optionWith(situation: Situation, place: HoldPlace, timing: HoldTiming): HoldOption {
+  const { misfiresPer1000Words, missesPer1000Uses } = holdAccidents(situation, { ...place, timing });
+  return {
+    change: changeOf(place.timing, timing),
+    misfires: misfiresPer1000Words,
+    misses: missesPer1000Uses,
+  };
 }
 
 function changeOf(now: HoldTiming, to: HoldTiming): Partial<HoldTiming> {
   return {
+    ...(to.holdBy === now.holdBy ? {} : { holdBy: to.holdBy }),
     ...(to.holdAfterMs === now.holdAfterMs ? {} : { holdAfterMs: to.holdAfterMs }),
     ...(to.quietBeforeMs === now.quietBeforeMs ? {} : { quietBeforeMs: to.quietBeforeMs }),
     ...(to.sameHandTaps === now.sameHandTaps ? {} : { sameHandTaps: to.sameHandTaps }),
-    ...(to.holdBy === now.holdBy ? {} : { holdBy: to.holdBy }),
   };
 }

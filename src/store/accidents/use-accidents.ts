@@ -3,12 +3,12 @@ import { useStore } from 'zustand';
 import type { Facts } from '../../core/findings/facts.ts';
 import type { Finding } from '../../core/findings/find.ts';
 import { withAccidents } from '../../core/findings/find-all.ts';
+import type { LetterProtections } from '../../core/findings/letter-protections.ts';
 import type { Need } from '../../core/keymap/need.ts';
 import type { Chord, Place } from '../../core/keymap/types.ts';
 import type { ChordStudy } from '../../core/typist/chord-study.ts';
 import type { HoldStudy } from '../../core/typist/hold-study.ts';
-import type { Protections } from '../../core/typist/protections.ts';
-import type { Judged } from '../../workers/accident-judge.ts';
+import type { Judged, ProtectionAsked } from '../../workers/accident-judge.ts';
 import { useAnalysis } from '../analysis.ts';
 import { useBench } from '../bench.ts';
 import { useHost } from '../hosts.ts';
@@ -114,7 +114,7 @@ const studyChord = ({ design, about }: Question<Chord>): Promise<ChordStudy | nu
 const studyHold = ({ design, about }: Question<Place>): Promise<HoldStudy | null> =>
   askJudge(design, (judge, typed) => judge.studyHold(typed, about));
 
-const protect = ({ design, about }: Question<number>): Promise<Protections | null> =>
+const protect = ({ design, about }: Question<ProtectionAsked>): Promise<LetterProtections | null> =>
   askJudge(design, (judge, typed) => judge.protect(typed, about));
 
 /** What every window of a chord would bring; null until it is known. The chord must be the same object for as long as it is the same. */
@@ -128,7 +128,8 @@ export function useHoldStudy({ key, layer }: Place): HoldStudy | null {
   return useStudy(place, studyHold);
 }
 
-/** The fewest changes that bring the hold/tap letters under a rate, misfires per 1,000 words; null until they are known. */
-export function useProtections(most: number): Protections | null {
-  return useStudy(most, protect);
+/** The fewest changes that bring the hold/tap letters under a rate; null until they are known. */
+export function useProtections({ most, mostMisses }: ProtectionAsked): LetterProtections | null {
+  const wish = useMemo(() => ({ most, mostMisses }), [most, mostMisses]);
+  return useStudy(wish, protect);
 }

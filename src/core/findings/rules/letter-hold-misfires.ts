@@ -1,7 +1,7 @@
 import { keyName } from '../../board/key-name.ts';
 import type { Edit } from '../../keymap/edit.ts';
 import { type HoldAccidents, holdPlaces } from '../../typist/accidents.ts';
-import { ALL_CHANGEABLE, type HoldOption, holdOptions } from '../../typist/hold-options.ts';
+import { type HoldOption, holdOptions } from '../../typist/hold-options.ts';
 import { oftenInWords, plainNumber } from '../../typist/uncertainty.ts';
 import type { AccidentFacts } from '../accident-facts.ts';
 import { causesInWords } from '../causes-in-words.ts';
@@ -67,7 +67,7 @@ function mendsOf(facts: Facts, accidents: AccidentFacts, place: BoundPlace): rea
   if (own === undefined) return [];
   const mends: Mend[] = [];
   const tried = new Set<string>();
-  for (const option of holdOptions(accidents.situation, own, ALL_CHANGEABLE)) {
+  for (const option of holdOptions(accidents.situation, own)) {
     const fields = Object.keys(option.change).join();
     if (mends.length === MOST_MENDS) break;
     if (option.misfires > accidents.limits.holdPer1000Words || tried.has(fields)) continue;

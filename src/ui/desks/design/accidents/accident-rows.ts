@@ -1,4 +1,5 @@
 import { keyName } from '../../../../core/board/key-name.ts';
+import type { LetterProtections } from '../../../../core/findings/letter-protections.ts';
 import { actionInWords, type LegendSource } from '../../../../core/host/legend.ts';
 import { bindingOn } from '../../../../core/keymap/lookup.ts';
 import { chordsOf } from '../../../../core/keymap/timing.ts';
@@ -103,24 +104,36 @@ export function leftOutInWords(untypable: number): string {
   return `${much} % of the text cannot be typed on this design and is left out.`;
 }
 
-/** What a protection changes about a key, and what that brings. */
-export function protectionInWords(
-  hold: ProtectedHold,
-  source: LegendSource,
-): { readonly name: string; readonly words: string } {
-  const { change } = hold;
-  const words = [
+/** What protections change, keys with the same changes in one row. */
+export function protectionRows(
+  { holds }: Protections,
+  { keymap }: LegendSource,
+): readonly { readonly name: string; readonly words: string }[] {
+  const rows = new Map<string, ProtectedHold[]>();
+  for (const hold of holds) {
+    const change = changeInWords(hold);
+    rows.set(change, [...(rows.get(change) ?? []), hold]);
+  }
+  return [...rows].map(([change, same]) => {
+    const sum = (of: 'misfiresBefore' | 'misfiresAfter') => same.reduce((all, hold) => all + hold[of], 0);
+    const most = (of: 'missesBefore' | 'missesAfter') => Math.max(...same.map((hold) => hold[of]));
+    const keys = same.map(({ key }) => keyName(keymap.board, key)).join(', ');
+    const misfires = `misfires ${plainOrNone(sum('misfiresBefore'))} → ${plainOrNone(sum('misfiresAfter'))}`;
+    const misses = `misses ${plainOrNone(most('missesBefore'))} → ${plainOrNone(most('missesAfter'))} of 1,000`;
+    return {
+      name: change.charAt(0).toUpperCase() + change.slice(1),
+      words: `${keys}: ${misfires}, ${misses}`,
+    };
+  });
+}
+
+function changeInWords({ change }: ProtectedHold): string {
+  return [
     ...(change.holdBy === undefined ? [] : [`hold by ${RULE_WORDS[change.holdBy]}`]),
     ...(change.holdAfterMs === undefined ? [] : [`hold after ${change.holdAfterMs} ms`]),
     ...(change.quietBeforeMs === undefined ? [] : [`${change.quietBeforeMs} ms of quiet before`]),
     ...(change.sameHandTaps === true ? ['same hand taps'] : []),
   ].join(', ');
-  const from = plainOrNone(hold.misfiresBefore);
-  const misses = `misses ${plainOrNone(hold.missesBefore)} → ${plainOrNone(hold.missesAfter)} in 1,000`;
-  return {
-    name: `${keyName(source.keymap.board, hold.key)}: ${words}`,
-    words: `misfires ${from} → ${plainOrNone(hold.misfiresAfter)}, ${misses}`,
-  };
 }
 
 function plainOrNone(rate: number): string {
@@ -129,7 +142,7 @@ function plainOrNone(rate: number): string {
 
 /** What the changes come to. */
 export function protectionsInWords(
-  { changes, before, after, enough, holds }: Protections,
+  { changes, before, after, enough, holds, hurt }: LetterProtections,
   most: number,
 ): string {
   if (before <= most) return `Hold/tap letters misfire ${timesInWords(before)}: nothing need change.`;
