@@ -8,6 +8,8 @@ import { importFile, openPage } from './keeping.ts';
 
 const WPM = 75;
 const HOME = ['L22', 'L23', 'L24', 'L25', 'R22', 'R23', 'R24', 'R25'];
+/** What the little finger of the right hand types there is no letter. */
+const LETTERS = HOME.slice(0, -1);
 
 /** The demonstration of 36 keys with its home row laid bare: modifiers held on letters by whatever is pressed inside. */
 function bareHomeRow(): Keymap {
@@ -93,16 +95,17 @@ test('modifiers on a bare home row: the misfires, as the command line has them; 
   await expect(total(page)).toHaveText(plainNumber(totalOf(before)));
 
   const worst = before.holds
-    .filter(({ key, layer }) => layer === 'letters' && HOME.includes(key))
+    .filter(({ key, layer }) => layer === 'letters' && LETTERS.includes(key))
     .toSorted((one, other) => other.misfiresPer1000Words - one.misfiresPer1000Words)[0];
   const row = page.locator(`[data-accident="hold letters ${worst?.key}"]`);
   await expect(row).toContainText(`about ${plainNumber(worst?.misfiresPer1000Words ?? 0)} (between`);
   await row.focus();
-  await expect(key(page, worst?.key ?? '')).toHaveAttribute('data-lit', 'true');
+  await expect(page.locator(`[data-drawing=${worst?.key}]`)).toHaveAttribute('data-lit', 'true');
 
   const most = page.getByRole('spinbutton', { name: /may misfire/ });
   await most.fill('5');
   await most.press('Enter');
+  await page.getByRole('button', { name: 'Find the fewest changes' }).click();
   const take = page.getByRole('button', { name: /^Make these changes on \d keys$/ });
   await expect(
     page.getByText(/^With \d+ changes on \d keys, hold\/tap letters misfire about [\d.]+ times/),
@@ -111,7 +114,7 @@ test('modifiers on a bare home row: the misfires, as the command line has them; 
 
   const after = await exported(page);
   const said = printed(after, info.outputPath('after.json'));
-  const ofLetters = said.holds.filter(({ key, layer }) => layer === 'letters' && HOME.includes(key));
+  const ofLetters = said.holds.filter(({ key, layer }) => layer === 'letters' && LETTERS.includes(key));
   expect(ofLetters.reduce((sum, each) => sum + each.misfiresPer1000Words, 0)).toBeLessThanOrEqual(5);
   await expect(total(page)).toHaveText(plainNumber(totalOf(said)));
   await expect(page.getByText(/nothing need change/)).toBeVisible();
@@ -140,7 +143,7 @@ test('a simulation shows how far it is, can be broken off, and holds the estimat
   await page.getByRole('spinbutton', { name: 'Seed' }).press('Enter');
   await start.click();
   const table = page.getByRole('table', { name: /10,000 words by 100 typists, seed 7/ });
-  await expect(table).toBeVisible();
+  await expect(table).toBeVisible({ timeout: 20_000 });
   await expect(
     table.getByRole('row', { name: /a to Left Control [\d.]+(, outside)? [\d.]+ \([\d.]+ to [\d.]+\)/ }),
   ).toBeVisible();
@@ -150,7 +153,7 @@ test('the cards weigh misfires against misses while sliding, and each rule and p
   page,
 }) => {
   await openAccidents(page);
-  await key(page, 'L22').focus();
+  await key(page, 'L25').focus();
   await page.keyboard.press('Enter');
   const card = page.getByRole('dialog', { name: 'Left little home' });
   await card.getByRole('button', { name: 'Letters, hold: Left Control' }).click();

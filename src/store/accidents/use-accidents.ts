@@ -94,18 +94,18 @@ function isSameQuestion<About>(one: Question<About>, other: Question<About>): bo
   return isSameDesign(one.design, other.design) && one.about === other.about;
 }
 
-/** A study of one thing on the open design; the former one stays until the new one is there. */
+/** A study of one thing on the open design; the former one stays until the new one is there. Null asks for none. */
 function useStudy<About, Answer>(
-  about: About,
+  about: About | null,
   answer: (question: Question<About>) => Promise<Answer>,
 ): Answer | null {
   const design = useTypedDesign();
   const latest = useMemo(() => makeLatest(answer, isSameQuestion), [answer]);
   const { answer: known, ask } = useStore(latest);
   useEffect(() => {
-    if (design !== null) ask({ design, about });
+    if (design !== null && about !== null) ask({ design, about });
   }, [design, about, ask]);
-  return known?.value ?? null;
+  return about === null ? null : (known?.value ?? null);
 }
 
 const studyChord = ({ design, about }: Question<Chord>): Promise<ChordStudy | null> =>
@@ -128,8 +128,7 @@ export function useHoldStudy({ key, layer }: Place): HoldStudy | null {
   return useStudy(place, studyHold);
 }
 
-/** The fewest changes that bring the hold/tap letters under a rate; null until they are known. */
-export function useProtections({ most, mostMisses }: ProtectionAsked): LetterProtections | null {
-  const wish = useMemo(() => ({ most, mostMisses }), [most, mostMisses]);
+/** The fewest changes that bring the hold/tap letters under a rate; null until they are known, and without a wish. */
+export function useProtections(wish: ProtectionAsked | null): LetterProtections | null {
   return useStudy(wish, protect);
 }

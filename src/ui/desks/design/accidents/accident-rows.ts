@@ -149,7 +149,13 @@ export function protectionsInWords(
   const falls = `hold/tap letters misfire ${timesInWords(after)} instead of ${rateInWords(before)}`;
   if (changes === 0) return `No change brings that: ${falls}.`;
   const how = `${counted(changes, 'change')} on ${counted(holds.length, 'key')}`;
-  return enough ? `With ${how}, ${falls}.` : `Not even all protections reach that: with ${how}, ${falls}.`;
+  const but =
+    hurt.length === 0
+      ? ''
+      : ` ${counted(hurt.length, 'need')} would then be clumsy or missing: ${hurt.slice(0, 5).join(', ')}.`;
+  return enough
+    ? `With ${how}, ${falls}.${but}`
+    : `Nothing reaches that with so few misses: with ${how}, ${falls}.${but}`;
 }
 
 function timesInWords(rate: number): string {
