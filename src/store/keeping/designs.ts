@@ -1,9 +1,12 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Result } from '../../core/base/result.ts';
 import { applyEdit } from '../../core/keymap/apply-edit.ts';
+import type { Edit } from '../../core/keymap/edit.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
 import { writeKeymap } from '../../core/keymap/write.ts';
 import { useBench } from '../bench.ts';
 import type { History } from '../history.ts';
+import type { Branch, Branches } from './branches.ts';
 import { copyName } from './copy-name.ts';
 import type { Histories } from './histories.ts';
 import { Saver, type Saving, type Timer } from './saver.ts';
@@ -23,8 +26,20 @@ export interface DesignsState {
   /** Another tab holds the design that is open here. */
   readonly heldElsewhere: boolean;
   readonly damaged: DamagedDesign | null;
+  /** What the open design is a copy of, where it was made because another tab had that one. */
+  readonly branch: OpenBranch | null;
   /** False where the browser keeps nothing beyond this visit. */
   readonly keeps: boolean;
+}
+
+/** What the open design is a copy of. */
+export interface OpenBranch extends Branch {
+  readonly ofName: string;
+  /**
+   * Made by the page itself: the design was written by another tab while this one had changes of its own, which are in
+   * the copy.
+   */
+  readonly wasOvertaken: boolean;
 }
 
 export interface DesignsActions {
@@ -40,8 +55,18 @@ export interface DesignsActions {
   remove(id: string): Promise<void>;
   /** Makes this tab the one that writes the open design. */
   takeOver(): Promise<void>;
-  /** Keeps what this tab shows as a design of its own. */
+  /** Keeps what this tab shows as a design of its own, which can be brought together with the original later. */
   openCopy(): Promise<void>;
+  /** The original of the open copy as it is kept now; null where it is gone or cannot be read. */
+  readOriginal(): Promise<Keymap | null>;
+  /**
+   * Opens the original, takes it over where another tab has it, and makes the edit that `bring` gives for its last state.
+   * The copy is then done with: its state is among the versions of the original. Gives the sentence why it was not done,
+   * null where it was.
+   */
+  bringTogether(bring: (original: Keymap) => Result<Edit, string>): Promise<string | null>;
+  /** Leaves the open copy a design of its own for good. */
+  keepApart(): Promise<void>;
   /** Writes at once what is waiting. */
   flush(): Promise<void>;
   closeDamaged(): void;
@@ -51,8 +76,11 @@ export interface DesignsActions {
 export interface DesignsParts {
   readonly shelf: Shelf;
   readonly histories: Pick<Histories, 'read' | 'write' | 'remove'>;
+  readonly branches: Pick<Branches, 'read' | 'write' | 'remove'>;
   /** Forgets what else is kept of a design that is gone. */
   readonly forget: (id: string) => Promise<void>;
+  /** Keeps a state among the versions of a design. */
+  readonly keepVersion: (id: string, keymap: Keymap, name: string) => Promise<unknown>;
   readonly keeps: Promise<boolean>;
   readonly guard: (
     events: GuardEvents,
@@ -78,6 +106,8 @@ class Keeper {
   readonly #parts: DesignsParts;
   readonly #saver: Saver;
   readonly #guard: ReturnType<DesignsParts['guard']>;
+  /** The last state of each design that this tab knows to be kept, and when it was written. */
+  readonly #known = new Map<string, { readonly keymap: Keymap; readonly at: number | null }>();
 
   constructor(parts: DesignsParts) {
     this.#parts = parts;
@@ -98,6 +128,7 @@ class Keeper {
       saving: { state: 'saved' },
       heldElsewhere: false,
       damaged: null,
+      branch: null,
       keeps: true,
       start: () => this.#start(),
       openDesign: (id) => this.#openKept(id).then(() => {}),
@@ -108,6 +139,9 @@ class Keeper {
       remove: (id) => this.#remove(id),
       takeOver: () => this.#takeOver(),
       openCopy: () => this.#openCopy(),
+      readOriginal: () => this.#readOriginal(),
+      bringTogether: (bring) => this.#bringTogether(bring),
+      keepApart: () => this.#keepApart(),
       flush: () => this.#saver.flush(),
       closeDamaged: () => this.store.setState({ damaged: null }),
     }));
@@ -157,6 +191,7 @@ class Keeper {
   }
 
   async #showKept(id: string, keymap: Keymap, held: boolean): Promise<void> {
+    this.#known.set(id, { keymap, at: await this.#parts.shelf.changedAt(id) });
     this.#show(id, keymap, held, await this.#parts.histories.read(id, keymap));
   }
 
@@ -169,6 +204,15 @@ class Keeper {
   async #remember(id: string): Promise<void> {
     this.#parts.tabMemory.write(id);
     await this.#parts.shelf.setLastOpen(id);
+    await this.#lookForBranch(id);
+  }
+
+  async #lookForBranch(id: string, wasOvertaken = false): Promise<void> {
+    const branch = await this.#parts.branches.read(id);
+    if (useBench.getState().designId !== id) return;
+    const original = this.store.getState().designs.find((design) => design.id === branch?.of);
+    const known = branch === null || original === undefined;
+    this.store.setState({ branch: known ? null : { ...branch, ofName: original.name, wasOvertaken } });
   }
 
   async #add(keymap: Keymap): Promise<void> {
@@ -203,7 +247,46 @@ class Keeper {
   }
 
   async #openCopy(): Promise<void> {
-    await this.#add(this.#copyOf(useBench.getState().keymap));
+    const { designId, keymap } = useBench.getState();
+    await this.#branchOff({ of: designId, base: keymap }, keymap);
+  }
+
+  /** Keeps a state as a copy that knows what it is a copy of, and opens it. */
+  async #branchOff(branch: Omit<Branch, 'name'>, keymap: Keymap, wasOvertaken = false): Promise<void> {
+    const copy = this.#copyOf(keymap);
+    await this.#add(copy);
+    const { designId } = useBench.getState();
+    await this.#parts.branches.write(designId, { ...branch, name: copy.name });
+    await this.#lookForBranch(designId, wasOvertaken);
+  }
+
+  async #readOriginal(): Promise<Keymap | null> {
+    const { branch } = this.store.getState();
+    const read = branch === null ? null : await this.#parts.shelf.read(branch.of);
+    return read?.ok === true ? read.value : null;
+  }
+
+  async #bringTogether(bring: (original: Keymap) => Result<Edit, string>): Promise<string | null> {
+    const { branch } = this.store.getState();
+    const { designId: copyId, keymap: mine } = useBench.getState();
+    if (branch === null) return 'The open design is no copy of another one.';
+    if (!(await this.#openKept(branch.of))) return 'The original cannot be opened any more.';
+    if (this.store.getState().heldElsewhere) await this.#takeOver();
+    const edit = bring(useBench.getState().keymap);
+    if (!edit.ok) {
+      await this.#openKept(copyId);
+      return edit.problem;
+    }
+    await this.#parts.keepVersion(branch.of, mine, `${mine.name}, before both were brought together`);
+    useBench.getState().edit(edit.value);
+    await this.#saver.flush();
+    await this.#remove(copyId);
+    return null;
+  }
+
+  async #keepApart(): Promise<void> {
+    await this.#parts.branches.remove(useBench.getState().designId);
+    this.store.setState({ branch: null });
   }
 
   #copyOf(keymap: Keymap): Keymap {
@@ -228,7 +311,9 @@ class Keeper {
     await this.#saver.flush();
     await this.#parts.shelf.remove(id);
     await this.#parts.histories.remove(id);
+    await this.#parts.branches.remove(id);
     await this.#parts.forget(id);
+    this.#known.delete(id);
     await this.#list();
     this.#guard.tellListChanged();
     if (useBench.getState().designId !== id) return;
@@ -262,9 +347,13 @@ class Keeper {
     await this.#saver.flush();
   }
 
+  /** What was changed here and not written yet goes into a copy: it must neither overwrite anything nor be lost. */
   #lose(id: string): void {
-    this.#saver.forget(id);
+    const waiting = this.#saver.forget(id);
     this.#stopWriting(id);
+    const base = this.#known.get(id)?.keymap;
+    if (waiting === null || base === undefined || useBench.getState().designId !== id) return;
+    this.#branchOff({ of: id, base }, waiting, true).catch(() => undefined);
   }
 
   #stopWriting(id: string): void {
@@ -274,11 +363,22 @@ class Keeper {
   }
 
   async #write(id: string, keymap: Keymap): Promise<void> {
-    await this.#parts.shelf.write(id, keymap, this.#parts.now());
+    if (await this.#isOvertaken(id)) return this.#lose(id);
+    const at = this.#parts.now();
+    await this.#parts.shelf.write(id, keymap, at);
+    this.#known.set(id, { keymap, at });
     await this.#writeHistory(id, keymap);
     const before = this.store.getState().designs.find((design) => design.id === id);
     await this.#list();
     if (before?.name !== keymap.name) this.#guard.tellListChanged();
+  }
+
+  /** Whether somebody else has written a design since this tab read or wrote it, as tabs can where the browser has no locks. */
+  async #isOvertaken(id: string): Promise<boolean> {
+    const known = this.#known.get(id);
+    if (known === undefined || known.at === null) return false;
+    const at = await this.#parts.shelf.changedAt(id);
+    return at !== null && at !== known.at;
   }
 
   async #writeHistory(id: string, keymap: Keymap): Promise<void> {

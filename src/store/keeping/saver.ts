@@ -50,9 +50,11 @@ export class Saver {
     this.#stopTimer ??= this.#timer.start(() => void this.flush(), SAVE_AFTER_MS);
   }
 
-  /** A design is not to be written any more, because it is gone or belongs to another tab. */
-  forget(id: string): void {
+  /** A design is not to be written any more, because it is gone or belongs to another tab. Gives what was waiting. */
+  forget(id: string): Keymap | null {
+    const waiting = this.#waiting.get(id) ?? null;
     this.#waiting.delete(id);
+    return waiting;
   }
 
   /** Writes at once what is waiting; settles when all of it is written or has failed. */

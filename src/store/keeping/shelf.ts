@@ -68,6 +68,12 @@ export class Shelf {
     });
   }
 
+  /** When a kept design was written last, ms since 1970; null where there is no record of it. */
+  async changedAt(id: string): Promise<number | null> {
+    const stored = await this.#values.get(RECORD + id);
+    return isRecord(stored) ? stored.changedAt : null;
+  }
+
   /** Writes a design, the record first and then the index. */
   async write(id: string, keymap: Keymap, now: number): Promise<void> {
     await this.#values.set(RECORD + id, { changedAt: now, keymap });

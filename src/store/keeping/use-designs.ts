@@ -1,6 +1,7 @@
 import { useStore } from 'zustand';
 import { loadFirstDesign } from '../demo-designs.ts';
 import { versions } from '../versions/versions.ts';
+import { Branches } from './branches.ts';
 import { type DesignsActions, type DesignsState, makeDesigns } from './designs.ts';
 import { Histories } from './histories.ts';
 import { indexedDbOrMemory } from './key-value.ts';
@@ -17,7 +18,9 @@ const histories = indexedDbOrMemory({ database: 'handful histories', store: 'his
 export const designs = makeDesigns({
   shelf: new Shelf(values),
   histories: new Histories(histories),
+  branches: new Branches(values),
   forget: (id) => versions.getState().forget(id),
+  keepVersion: (id, keymap, name) => versions.getState().keep(id, keymap, name),
   keeps,
   guard: (events) => new TabGuard(events),
   timer: pageTimer,

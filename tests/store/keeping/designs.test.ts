@@ -198,17 +198,6 @@ describe('two tabs on one design', () => {
     expect(await saved('new-1')).toBe('Last change');
   });
 
-  test('the tab that was robbed writes not even what was waiting', async () => {
-    const { designs, guard, saved, timer } = tab();
-    await designs().start();
-    rename('Waiting');
-    guard().lost('new-1');
-    timer.pass(SAVE_AFTER_MS);
-    await designs().flush();
-    expect(await saved('new-1')).toBe('Demonstration');
-    expect(bench()).toMatchObject({ readOnly: true, keymap: { name: 'Waiting' } });
-  });
-
   test('when the other tab is gone, its last state is opened here for editing', async () => {
     const { designs, guard, shelf } = await second();
     await shelf.write('a', named('Theirs, last'), 2);

@@ -1,5 +1,6 @@
 import type { Keymap } from '../../../src/core/keymap/types.ts';
 import { useBench } from '../../../src/store/bench.ts';
+import { Branches } from '../../../src/store/keeping/branches.ts';
 import { makeDesigns } from '../../../src/store/keeping/designs.ts';
 import { Histories } from '../../../src/store/keeping/histories.ts';
 import { type KeyValue, memoryKeyValue } from '../../../src/store/keeping/key-value.ts';
@@ -22,6 +23,7 @@ export function tab(
   histories: KeyValue = memoryKeyValue(),
 ) {
   const forgotten: string[] = [];
+  const versions: { id: string; name: string; keymap: Keymap }[] = [];
   const timer = new HandTimer();
   const shelf = new Shelf(values);
   const elsewhere = new Set<string>();
@@ -31,7 +33,9 @@ export function tab(
   const store = makeDesigns({
     shelf,
     histories: new Histories(histories),
+    branches: new Branches(values),
     forget: async (id) => void forgotten.push(id),
+    keepVersion: async (id, keymap, name) => void versions.push({ id, name, keymap }),
     timer,
     keeps: Promise.resolve(true),
     guard: (given) => {
@@ -65,6 +69,7 @@ export function tab(
     values,
     histories,
     forgotten,
+    versions,
     shelf,
     timer,
     elsewhere,
