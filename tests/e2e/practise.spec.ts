@@ -123,3 +123,23 @@ test('ten needs through the engine, two of them wrong: the diagnosis, the plan, 
   await toDesk(page);
   await expect(stage(page, 'Practise')).toContainText('none of them practised yet');
 });
+
+test('from a real board results arrive: what went wrong is likely, and Escape held for a second pauses', async ({
+  page,
+}) => {
+  await openDesk(page);
+  await page.getByText('Everything, 7 minutes').click();
+  await page.getByLabel('Typed on').selectOption('The real board');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  const need = (await asked(page).getAttribute('data-need')) ?? '';
+  await page.keyboard.press(need === 'q' ? 'z' : 'q');
+  await expect(page.getByTestId('slip')).toContainText('Likely:');
+  const places = page.getByRole('list', { name: 'To be typed' }).getByRole('listitem');
+  await page.keyboard.press(need === ' ' ? 'Space' : need);
+  await expect(places.first()).toHaveAttribute('data-state', 'done');
+  await page.getByRole('button', { name: 'Hint' }).click();
+  await expect(page.getByRole('img', { name: /^The board: (press|hold)/ })).toBeVisible();
+  await page.keyboard.down('Escape');
+  await expect(stage(page, 'Paused session')).toContainText('1 typed');
+  await page.keyboard.up('Escape');
+});

@@ -78,11 +78,15 @@ export interface ReceivedKey {
   readonly timeMs: number;
 }
 
+/** From so long on Escape leaves, ms. */
+const WAY_OUT_MS = 1000;
+
 /** A real board that sends results: what went wrong is likely, never certain. */
 export class BoardTrial implements Trial {
   readonly #keymap: Keymap;
   readonly #host: HostLayout;
   readonly #reader;
+  #escape: ReceivedKey | null = null;
   #given: { readonly given: Given; readonly t: number }[] = [];
   #told = 0;
 
@@ -92,8 +96,23 @@ export class BoardTrial implements Trial {
     this.#reader = createGivenReader(host);
   }
 
-  /** What the computer makes of the key counts before what the design's host layout would. */
-  receive({ kind, code, key, timeMs }: ReceivedKey): void {
+  /**
+   * What the computer makes of the key counts before what the design's host layout would. Escape counts when it comes up
+   * again: held for a second it is the way out and nothing that was typed.
+   */
+  receive(received: ReceivedKey): void {
+    if (received.code !== 'Escape') {
+      this.#receive(received);
+      return;
+    }
+    const down = this.#escape;
+    this.#escape = received.kind === 'down' ? received : null;
+    if (received.kind === 'down' || down === null || received.timeMs - down.timeMs >= WAY_OUT_MS) return;
+    this.#receive(down);
+    this.#receive(received);
+  }
+
+  #receive({ kind, code, key, timeMs }: ReceivedKey): void {
     if (!isCode(code)) return;
     const given = this.#reader.feed({ type: kind === 'down' ? 'press' : 'release', code });
     if (given === null) return;

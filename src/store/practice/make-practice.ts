@@ -1,20 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { NeedGroup } from '../../core/practice/groups.ts';
-import { newSession, type PracticeInput, type Session } from '../../core/practice/session.ts';
+import { newSession, type Session } from '../../core/practice/session.ts';
+import { type PracticeChoices, readChoices, USUAL_CHOICES } from './practice-choices.ts';
 import type { PracticeShelf } from './practice-shelf.ts';
-
-/** When hints come onto the board. */
-export type HintChoice = 'after-hesitation' | 'when-asked';
-
-/** How the typist wants to practise; kept for as long as the page is open. */
-export interface PracticeChoices {
-  readonly minutes: number;
-  readonly input: PracticeInput;
-  /** The id of the overlay; null for the first. */
-  readonly overlay: string | null;
-  readonly group: NeedGroup | null;
-  readonly hints: HintChoice;
-}
 
 export interface PracticeState {
   /** Whose sessions these are; null before any have been taken up. */
@@ -46,17 +33,10 @@ export interface PracticeWorld {
   newId(): string;
 }
 
-const USUAL: PracticeChoices = {
-  minutes: 7,
-  input: 'engine',
-  overlay: null,
-  group: null,
-  hints: 'after-hesitation',
-};
-
 /** The practice of the open design. Every change is written at once; of several that wait only the newest is. */
 export function makePractice(shelf: PracticeShelf, world: PracticeWorld): StoreApi<PracticeState> {
   let running: Promise<void> = Promise.resolve();
+  let isChosen = false;
   return createStore<PracticeState>((set, get) => {
     /** Work on the shelf goes one after the other. */
     const queue = (work: () => Promise<void>) => {
@@ -80,14 +60,22 @@ export function makePractice(shelf: PracticeShelf, world: PracticeWorld): StoreA
       designId: null,
       ended: [],
       current: null,
-      choices: USUAL,
+      choices: USUAL_CHOICES,
       failed: null,
-      choose: (choices) => set({ choices: { ...get().choices, ...choices } }),
+      choose: (chosen) => {
+        isChosen = true;
+        const choices = { ...get().choices, ...chosen };
+        set({ choices });
+        void queue(() => shelf.writeChoices(choices));
+      },
       written: () => running,
       open: async (designId) => {
         if (get().designId === designId) return;
         set({ designId, ended: [], current: null });
         await queue(async () => {
+          const choices = readChoices(await shelf.choices());
+          // What was chosen while it was read is newer.
+          if (!isChosen) set({ choices });
           const sessions = await shelf.sessionsOf(designId);
           if (get().designId !== designId || get().current !== null) return;
           const current = sessions.findLast(({ endedAt }) => endedAt === null) ?? null;

@@ -32,10 +32,21 @@ export class PracticeShelf {
     for (const name of await this.#namesOf(designId)) await this.#values.del(name);
   }
 
+  /** How the typist wanted to practise last; whatever was stored. */
+  choices(): Promise<unknown> {
+    return this.#values.get(CHOICES);
+  }
+
+  async writeChoices(choices: object): Promise<void> {
+    await this.#values.set(CHOICES, choices);
+  }
+
   async #namesOf(designId: string): Promise<readonly string[]> {
     return (await this.#values.names()).filter((name) => name.startsWith(nameOf(designId, '')));
   }
 }
+
+const CHOICES = 'choices';
 
 function nameOf(designId: string, id: string): string {
   return `session:${designId}:${id}`;

@@ -86,9 +86,12 @@ test('from a real board the computer says what was typed', () => {
     answers.take(trial);
   };
   send('KeyD', 'd', 0);
-  send('KeyK', 'k', 300);
-  trial.receive({ kind: 'down', code: 'ShiftLeft', key: 'Shift', timeMs: 400 });
-  send('Digit9', '(', 450);
-  trial.receive({ kind: 'up', code: 'ShiftLeft', key: 'Shift', timeMs: 500 });
-  expect(answers.told).toEqual(['k ✗ mirrored-hand', 'k ✓ 300', '( ✓ 450']);
+  trial.receive({ kind: 'down', code: 'Escape', key: 'Escape', timeMs: 100 });
+  trial.receive({ kind: 'up', code: 'Escape', key: '', timeMs: 1100 });
+  answers.take(trial);
+  send('KeyK', 'k', 1300);
+  trial.receive({ kind: 'down', code: 'ShiftLeft', key: 'Shift', timeMs: 1400 });
+  send('Digit9', '(', 1450);
+  trial.receive({ kind: 'up', code: 'ShiftLeft', key: 'Shift', timeMs: 1500 });
+  expect(answers.told).toEqual(['k ✗ mirrored-hand', 'k ✓ 1300', '( ✓ 1450']);
 });

@@ -4,6 +4,7 @@ import { type Session, withDone, withPrompt, withSlip } from '../../../src/core/
 import { memoryKeyValue } from '../../../src/store/keeping/key-value.ts';
 import { exportPractice } from '../../../src/store/practice/export-practice.ts';
 import { makePractice } from '../../../src/store/practice/make-practice.ts';
+import { USUAL_CHOICES } from '../../../src/store/practice/practice-choices.ts';
 import { PracticeShelf } from '../../../src/store/practice/practice-shelf.ts';
 
 const PROMPT = { needs: ['a', 'k'], focus: 'k', standing: 'new', shape: 'company' } as const;
@@ -85,6 +86,21 @@ describe('practice', () => {
     await first.getState().forget();
     expect(await values.names()).toEqual(['session:d2:s2']);
     expect(first.getState()).toMatchObject({ current: null, ended: [] });
+  });
+
+  test('remembers how the typist wants to practise, as far as it can be read', async () => {
+    const { page, values } = pages();
+    const first = page();
+    await first.getState().open('d1');
+    first.getState().choose({ group: 'symbols', minutes: 10 });
+    await first.getState().written();
+    const second = page();
+    await second.getState().open('d1');
+    expect(second.getState().choices).toEqual({ ...USUAL_CHOICES, group: 'symbols', minutes: 10 });
+    await values.set('choices', { minutes: 600, group: 'stars', hints: 7 });
+    const third = page();
+    await third.getState().open('d1');
+    expect(third.getState().choices).toEqual(USUAL_CHOICES);
   });
 
   test('says when it cannot be written, and keeps it on the page', async () => {

@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'react';
-import { type Overlay, readyOverlays } from '../../../core/board/overlay.ts';
+import type { Overlay } from '../../../core/board/overlay.ts';
 import { heatOf } from '../../../core/practice/heat.ts';
 import { wantedNeed } from '../../../core/practice/session.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
+import { useChosenOverlay } from '../../../store/rehearse/kept-overlays.ts';
 import { Choice } from '../../widgets/choice.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
 import { hintFor } from './hint.ts';
@@ -20,8 +21,7 @@ export function PractiseDesk() {
   const room = useRoom();
   const session = usePractice((state) => state.current);
   const choices = usePractice((state) => state.choices);
-  const overlays = useMemo(() => readyOverlays(room.keymap.board), [room.keymap.board]);
-  const overlay = overlays.find(({ id }) => id === choices.overlay) ?? overlays[0] ?? NO_OVERLAY;
+  const { overlay } = useChosenOverlay(room.keymap.board);
   const running = useRun(room, overlay);
   useHesitation(running, session, choices.hints);
   const asked = session === null || !running.active ? null : wantedNeed(session);
@@ -41,7 +41,7 @@ export function PractiseDesk() {
       leftBadge={waiting === 0 ? null : waiting}
       main={
         <div className={styles.main} data-active={running.active}>
-          <Stage room={room} running={running} session={session} hint={hint} overlays={overlays} />
+          <Stage room={room} running={running} session={session} hint={hint} />
           {running.active ? (
             <div className={styles.board}>
               <PractiseBoard
@@ -63,7 +63,6 @@ export function PractiseDesk() {
   );
 }
 
-const NO_OVERLAY = { id: '', title: '', keys: {} };
 const CAPS: BoardShows = { shows: 'caps' };
 const NOTHING: ReadonlySet<string> = new Set();
 

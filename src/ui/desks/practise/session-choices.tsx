@@ -1,8 +1,9 @@
-import type { Overlay } from '../../../core/board/overlay.ts';
+import type { Board } from '../../../core/keymap/types.ts';
 import { NEED_GROUPS } from '../../../core/practice/groups.ts';
 import type { PracticeInput } from '../../../core/practice/session.ts';
-import type { HintChoice } from '../../../store/practice/make-practice.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
+import { type HintChoice, SESSION_MINUTES } from '../../../store/practice/practice-choices.ts';
+import { overlaysFor, useChosenOverlay, useKeptOverlays } from '../../../store/rehearse/kept-overlays.ts';
 import { textOptions } from '../../../store/text-options.ts';
 import { useTypist } from '../../../store/typist.ts';
 import { Disclosure } from '../../widgets/disclosure.tsx';
@@ -10,7 +11,7 @@ import { Select } from '../../widgets/select.tsx';
 import styles from './practise.module.css';
 import { choicesWords, GROUP_TITLES } from './practise-words.ts';
 
-const MINUTES = ['5', '7', '10'].map((value) => ({ value, label: `${value} minutes` }));
+const MINUTES = SESSION_MINUTES.map((minutes) => ({ value: String(minutes), label: `${minutes} minutes` }));
 const GROUPS = [
   { value: 'all', label: 'Everything' },
   ...NEED_GROUPS.map((value) => ({ value, label: GROUP_TITLES[value] })),
@@ -25,11 +26,12 @@ const INPUTS: readonly { readonly value: PracticeInput; readonly label: string }
 ];
 
 /** How the next session is to be: a line that opens. */
-export function SessionChoices({ overlays }: { readonly overlays: readonly Overlay[] }) {
+export function SessionChoices({ board }: { readonly board: Board }) {
   const choices = usePractice((state) => state.choices);
   const choose = usePractice((state) => state.choose);
   const { typed, hasOwnText, setText } = useTypist();
-  const overlay = overlays.find(({ id }) => id === choices.overlay) ?? overlays[0];
+  const { overlay, choose: chooseOverlay } = useChosenOverlay(board);
+  const overlays = overlaysFor(board, useKeptOverlays().things);
   return (
     <Disclosure title={choicesWords(choices)}>
       <div className={styles.choices}>
@@ -58,19 +60,19 @@ export function SessionChoices({ overlays }: { readonly overlays: readonly Overl
           options={INPUTS}
           onChange={(input) => choose({ input })}
         />
-        {choices.input === 'engine' && overlay !== undefined && (
+        {choices.input === 'engine' && (
           <Select
             label="Its keys lie"
             value={overlay.id}
             options={overlays.map(({ id, title }) => ({ value: id, label: title }))}
-            onChange={(id) => choose({ overlay: id })}
+            onChange={chooseOverlay}
           />
         )}
       </div>
       <p className={styles.quiet}>
         {choices.input === 'engine'
           ? 'Its keys stand for the keys of the board and go through the timing engine: the design can be learnt before the board exists, and a slip is told exactly.'
-          : 'The board sends results, not presses: what went wrong is then told as likely, and a press that sends nothing is not seen.'}
+          : 'The board sends results, not presses: what went wrong is then told as likely, and a press that sends nothing is not seen. Shortcuts that the browser or the system keeps for itself do what they always do; full screen holds more of them back in some browsers.'}
       </p>
     </Disclosure>
   );

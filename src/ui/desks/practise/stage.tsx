@@ -1,4 +1,3 @@
-import type { Overlay } from '../../../core/board/overlay.ts';
 import { isBreakDue, spellsOf } from '../../../core/practice/care.ts';
 import { diagnosisWords } from '../../../core/practice/fault-words.ts';
 import type { Session } from '../../../core/practice/session.ts';
@@ -19,7 +18,6 @@ export function Stage(props: {
   readonly running: Running;
   readonly session: Session | null;
   readonly hint: Hint | null;
-  readonly overlays: readonly Overlay[];
 }) {
   const { room, running, session, hint } = props;
   if (session !== null && running.active) {
@@ -28,7 +26,7 @@ export function Stage(props: {
   return session !== null ? (
     <Paused session={session} running={running} />
   ) : (
-    <Idle room={room} running={running} overlays={props.overlays} />
+    <Idle room={room} running={running} />
   );
 }
 
@@ -58,6 +56,11 @@ function Prompting({
         <Button tone="quiet" onClick={running.pause}>
           Pause
         </Button>
+        {session.input === 'board' && !running.locked && document.fullscreenEnabled && (
+          <Button tone="quiet" onClick={running.enterFullScreen}>
+            Full screen
+          </Button>
+        )}
         <span className={styles.quiet}>Escape held for a second pauses too.</span>
       </div>
     </section>
@@ -126,15 +129,7 @@ function Paused({ session, running }: { readonly session: Session; readonly runn
   );
 }
 
-function Idle({
-  room,
-  running,
-  overlays,
-}: {
-  readonly room: Room;
-  readonly running: Running;
-  readonly overlays: readonly Overlay[];
-}) {
+function Idle({ room, running }: { readonly room: Room; readonly running: Running }) {
   const ended = usePractice((state) => state.ended);
   const last = ended.at(-1);
   const isRecent = last !== undefined && Date.now() - (last.endedAt ?? 0) < 30 * 60_000;
@@ -155,7 +150,7 @@ function Idle({
         </Button>
       </div>
       <div className={styles.how}>
-        <SessionChoices overlays={overlays} />
+        <SessionChoices board={room.keymap.board} />
       </div>
     </section>
   );

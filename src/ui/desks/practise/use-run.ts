@@ -4,8 +4,8 @@ import { chordsOf, timingOf } from '../../../core/keymap/timing.ts';
 import type { KeyId, Keymap } from '../../../core/keymap/types.ts';
 import { Run, readied } from '../../../core/practice/run.ts';
 import { isOver, type Session, wantedNeed, withHint } from '../../../core/practice/session.ts';
-import type { HintChoice } from '../../../store/practice/make-practice.ts';
 import { practice } from '../../../store/practice/practice.ts';
+import type { HintChoice } from '../../../store/practice/practice-choices.ts';
 import { useTyping } from '../../board/typing/use-typing.ts';
 import type { Room } from './use-room.ts';
 
