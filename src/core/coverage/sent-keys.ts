@@ -1,7 +1,7 @@
 import { castDraft, produce } from 'immer';
 import type { HostLayout, Stroke } from '../host/host-layout.ts';
 import { createTypedReader } from '../host/typed.ts';
-import type { Action, Keymap } from '../keymap/types.ts';
+import type { Action, Keymap, ShiftedAction } from '../keymap/types.ts';
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
@@ -13,13 +13,24 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
  */
 export function sentKeys(keymap: Keymap, typedFor: HostLayout, reader: HostLayout): Keymap {
   const met = (action: Action) => castDraft(metBy(action, typedFor, reader));
+  const shifted = (action: ShiftedAction) => castDraft(blankIfBoard(metBy(action, typedFor, reader)));
   return produce(keymap, (draft) => {
     for (const binding of draft.layers.flatMap(({ places }) => Object.values(places))) {
       if (binding.tap !== undefined) binding.tap = met(binding.tap);
       if (binding.hold !== undefined) binding.hold = met(binding.hold);
+      if (binding.onShift !== undefined) binding.onShift = shifted(binding.onShift);
     }
-    for (const chord of draft.chords ?? []) chord.action = met(chord.action);
+    for (const chord of draft.chords ?? []) {
+      chord.action = met(chord.action);
+      if (chord.hold !== undefined) chord.hold = met(chord.hold);
+      if (chord.onShift !== undefined) chord.onShift = shifted(chord.onShift);
+    }
   });
+}
+
+/** Under Shift there is no function of the board; what types nothing is blank there. */
+function blankIfBoard(action: Action): ShiftedAction {
+  return action.do === 'key' || action.do === 'char' || action.do === 'text' ? action : { do: 'nothing' };
 }
 
 function metBy(action: Action, typedFor: HostLayout, reader: HostLayout): Action {

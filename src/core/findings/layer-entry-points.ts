@@ -1,5 +1,5 @@
 import type { Action, Binding, Side } from '../keymap/types.ts';
-import { canStayDown } from './held-side.ts';
+import { canStayDown, chordCanStayDown } from './held-side.ts';
 import type { LayerGrid } from './layer-grid.ts';
 import type { ResolvedChord } from './resolved-chord.ts';
 
@@ -41,14 +41,23 @@ export function entryPoints(grid: LayerGrid, chords: readonly ResolvedChord[]): 
       }
     }
   });
-  for (const chord of chords) add(chord.chord.action, { keys: chord.keys, layer: -1, chord, steady: true });
+  for (const chord of chords) {
+    const { action, hold } = chord.chord;
+    const at = { keys: chord.keys, layer: -1, chord };
+    if (!isHeldFor(action) || chordCanStayDown(grid.keymap, chord.chord))
+      add(action, { ...at, steady: hold === undefined });
+    add(hold, { ...at, steady: true });
+  }
   return found;
 }
 
 /** A layer that is on for no time, with no other key between, is never of use. */
 function isFleeting({ keymap }: LayerGrid, binding: Binding, side: Side): boolean {
-  const action = binding[side];
-  return action?.do === 'layer' && action.mode === 'while-held' && !canStayDown(keymap, binding, side);
+  return isHeldFor(binding[side]) && !canStayDown(keymap, binding, side);
+}
+
+function isHeldFor(action: Action | undefined): boolean {
+  return action?.do === 'layer' && action.mode === 'while-held';
 }
 
 /** Whether a key takes part in an entry point: it stays down while that layer is held. */

@@ -116,7 +116,7 @@ function canType({ grid, chords }: LayerMoves, state: LayerState): boolean {
   const top = highest(state.on);
   return chords.some(
     (chord) =>
-      types(chord.chord.action) &&
+      (types(chord.chord.action) || types(chord.chord.hold)) &&
       chord.keys.every((number) => !isDown(state, number)) &&
       mayFireOn(chord, top, chords),
   );

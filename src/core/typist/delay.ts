@@ -155,16 +155,19 @@ function settleSurvival(
 ): number[] {
   const down = model.dwells.table(kinds.fingers[press] ?? 0);
   if (both === null) return Array.from(down, () => 0);
-  const { holdAfterMs, holdBy, sameHandTaps } = both;
+  const { holdAfterMs, holdBy, sameHandTaps, tapIfAlone } = both;
   const last = Math.min(STEPS - 1, Math.floor(holdAfterMs / STEP_MS));
   const taps = new Float64Array(STEPS);
   let all = 0;
-  for (let step = 1; step <= last; step++) {
+  // Held alone it is a tap after its time too (S14).
+  for (let step = 1; step <= (tapIfAlone ? STEPS - 1 : last); step++) {
     const released = (down[step - 1] ?? 0) - (down[step] ?? 0);
     const sameHand = sameHandTaps ? (next.sameHand[step] ?? 0) : 0;
     const other = (next.any[step] ?? 0) - sameHand;
-    const calm = holdBy === 'press-inside' ? 1 - other - sameHand : 1 - sameHand;
-    const tapped = sameHandTaps ? (sameHand - (next.sameHand[step - 1] ?? 0)) * (down[step] ?? 0) : 0;
+    const isLate = step > last;
+    const calm = holdBy === 'press-inside' || isLate ? 1 - other - sameHand : 1 - sameHand;
+    const tapped =
+      sameHandTaps && !isLate ? (sameHand - (next.sameHand[step - 1] ?? 0)) * (down[step] ?? 0) : 0;
     taps[step] = released * calm + tapped;
     all += taps[step] ?? 0;
   }

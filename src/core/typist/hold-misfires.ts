@@ -10,7 +10,7 @@ import { intervalsWithin } from './together.ts';
 /** The timing of a hold/tap key, ms where durations. */
 export type HoldTiming = Pick<
   CompiledBinding,
-  'holdAfterMs' | 'holdBy' | 'quietBeforeMs' | 'againWithinMs' | 'sameHandTaps'
+  'holdAfterMs' | 'holdBy' | 'quietBeforeMs' | 'againWithinMs' | 'sameHandTaps' | 'tapIfAlone'
 >;
 
 /** Misfires of a hold/tap press in 1,000 words, by the press that follows; `press` is meant as a tap. */
@@ -81,7 +81,7 @@ function holdShares(
   next: number,
   timing: HoldTiming,
 ): readonly number[] {
-  const { holdAfterMs, holdBy, sameHandTaps } = timing;
+  const { holdAfterMs, holdBy, sameHandTaps, tapIfAlone } = timing;
   const finger = kinds.fingers[press] ?? 0;
   const kind = kinds.kind(press, next);
   const late = model.dwells.survival(finger, holdAfterMs);
@@ -90,15 +90,16 @@ function holdShares(
     sameHandTaps && isSameHand(runs.seats, runs.presses[press]?.keys, runs.presses[next]?.keys);
   return NODES.map((_, node) => {
     const within = model.intervals.within(kind, node, holdAfterMs);
-    if (isTapped) return late * (1 - within);
-    if (holdBy === 'time-only') return late;
-    if (holdBy === 'press-inside') {
-      const table = together[node];
-      const inside = table?.[Math.min(STEPS - 1, Math.round(holdAfterMs / STEP_MS))] ?? 0;
-      return Math.min(1, late * (1 - within) + inside);
-    }
-    if (runs.presses[next]?.held === true) return late;
-    return late + model.dwells.nested(kind, node, finger, kinds.fingers[next] ?? 0) * (1 - late);
+    const table = together[node];
+    const inside = table?.[Math.min(STEPS - 1, Math.round(holdAfterMs / STEP_MS))] ?? 0;
+    // The next press comes after the time: with `tapIfAlone` it is a hold only if it still finds the key down (S14).
+    const after = tapIfAlone ? Math.max(0, (table?.[STEPS - 1] ?? 0) - inside) : late * (1 - within);
+    const byTime = tapIfAlone ? late * within + after : late;
+    if (isTapped) return after;
+    if (holdBy === 'time-only') return byTime;
+    if (holdBy === 'press-inside') return Math.min(1, after + inside);
+    if (runs.presses[next]?.held === true) return byTime;
+    return byTime + model.dwells.nested(kind, node, finger, kinds.fingers[next] ?? 0) * (1 - late);
   });
 }
 

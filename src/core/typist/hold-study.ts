@@ -88,6 +88,7 @@ function cell(
     quietBeforeMs: protection === 'quiet-before' || protection === 'all' ? TRIED_MS : 0,
     againWithinMs: protection === 'again-within' || protection === 'all' ? TRIED_MS : 0,
     sameHandTaps: protection === 'same-hand-taps' || protection === 'all',
+    tapIfAlone: now.tapIfAlone,
   };
   const inForce =
     now.holdBy === holdBy &&

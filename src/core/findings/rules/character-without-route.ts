@@ -1,5 +1,5 @@
 import type { Edit } from '../../keymap/edit.ts';
-import type { Action, Keymap } from '../../keymap/types.ts';
+import type { Action, Keymap, ShiftedAction, Slot } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
 import { placeInWords } from '../free-places.ts';
@@ -18,15 +18,27 @@ export const characterWithoutRoute: Rule = {
   check: (facts) => [...onPlaces(facts), ...onChords(facts)],
 };
 
+/** What a mend puts in the place of an action. */
+type TextOrBlank = Extract<ShiftedAction, { do: 'text' | 'nothing' }>;
+
+const SLOTS = ['tap', 'onShift', 'hold'] as const satisfies readonly Slot[];
+/** How it comes to that action, behind the name of the key or chord. */
+const HOW: Readonly<Record<Slot, string>> = { tap: '', onShift: ', under Shift,', hold: ', held,' };
+
 function onPlaces(facts: Facts): readonly Finding[] {
-  return facts.places.flatMap(({ key, layer, sides }) => {
+  return facts.places.flatMap(({ key, layer, binding }) => {
     const place = { layer: layer.id, key: key.id };
-    return sides.flatMap(({ side, action }) => {
+    return SLOTS.flatMap((side) => {
+      const action = binding[side];
+      if (action === undefined) return [];
       const chars = untypable(facts.host, action);
       if (chars.length === 0) return [];
       const where = placeInWords(facts.keymap, place);
-      const edit = (to: Action): Edit => ({ edit: 'bind', place, side, action: to });
-      return found(facts, chars, `${where}${side === 'hold' ? ', held,' : ''}`, {
+      const edit = (to: TextOrBlank): Edit =>
+        side === 'onShift'
+          ? { edit: 'set-on-shift', place, action: to }
+          : { edit: 'bind', place, side, action: to };
+      return found(facts, chars, `${where}${HOW[side]}`, {
         keys: [key.id],
         layers: [layer.id],
         mends: mendsOf(facts, [key.id], action, where, edit),
@@ -37,24 +49,32 @@ function onPlaces(facts: Facts): readonly Finding[] {
 }
 
 function onChords(facts: Facts): readonly Finding[] {
-  return facts.chords.flatMap(({ chord, name }) => {
-    const chars = untypable(facts.host, chord.action);
-    if (chars.length === 0) return [];
-    const edit = (action: Action): Edit => ({ edit: 'change-chord', chord: chord.id, to: { action } });
-    const words = `the chord “${name}”`;
-    return found(facts, chars, words, {
-      chords: [chord.id],
-      mends: mendsOf(facts, chord.keys, chord.action, words, edit),
-      side: 'tap',
-    });
-  });
+  return facts.chords.flatMap(({ chord, name }) =>
+    SLOTS.flatMap((side) => {
+      const field = side === 'tap' ? 'action' : side;
+      const action = chord[field];
+      const chars = action === undefined ? [] : untypable(facts.host, action);
+      if (action === undefined || chars.length === 0) return [];
+      const edit = (to: TextOrBlank): Edit => ({
+        edit: 'change-chord',
+        chord: chord.id,
+        to: { [field]: to },
+      });
+      const words = `the chord “${name}”${HOW[side]}`;
+      return found(facts, chars, words, {
+        chords: [chord.id],
+        mends: mendsOf(facts, chord.keys, action, words, edit),
+        side,
+      });
+    }),
+  );
 }
 
 interface Where {
   readonly keys?: readonly string[];
   readonly layers?: readonly string[];
   readonly chords?: readonly string[];
-  readonly side: 'tap' | 'hold';
+  readonly side: Slot;
   readonly mends: readonly Mend[];
 }
 
@@ -88,7 +108,7 @@ function mendsOf(
   keys: readonly string[],
   action: Action,
   where: string,
-  edit: (to: Action) => Edit,
+  edit: (to: TextOrBlank) => Edit,
 ): readonly Mend[] {
   const chars = untypable(facts.host, action);
   const words = listed(chars.map((char) => `“${char}”`));

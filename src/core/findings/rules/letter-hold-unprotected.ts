@@ -44,8 +44,9 @@ export const letterHoldUnprotected: Rule = {
 function isOpenLetter({ keymap, host }: Facts, { binding }: BoundPlace): boolean {
   const { tap, hold } = binding;
   if (tap === undefined || hold === undefined || hold.do === 'nothing' || !isLetter(host, tap)) return false;
-  const { quietBeforeMs, sameHandTaps } = timingOf(keymap, binding);
-  return quietBeforeMs === 0 && !sameHandTaps;
+  const { quietBeforeMs, sameHandTaps, holdBy, tapIfAlone } = timingOf(keymap, binding);
+  // A letter that only lasts long stays one with `tapIfAlone`; what a roll makes of it is told by the accidents.
+  return quietBeforeMs === 0 && !sameHandTaps && !(tapIfAlone && holdBy !== 'press-inside');
 }
 
 /**

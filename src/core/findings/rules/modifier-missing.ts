@@ -3,7 +3,7 @@ import type { ModifierName } from '../../keymap/need.ts';
 import type { Action } from '../../keymap/types.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Severity } from '../find.ts';
-import { canStayDown } from '../held-side.ts';
+import { canStayDown, chordCanStayDown } from '../held-side.ts';
 import { bindHeld, holdPlace } from '../hold-place.ts';
 import { finding, type Rule } from '../rule.ts';
 
@@ -35,7 +35,11 @@ function modifiersInReach({ keymap, places, chords, reach }: Facts): ReadonlySet
       if (action.do === 'modifier' || canStayDown(keymap, binding, side)) add(action);
     }
   }
-  for (const { chord, order } of chords) if (reach.fires[order] === true) add(chord.action);
+  for (const { chord, order } of chords) {
+    if (reach.fires[order] !== true) continue;
+    if (chord.action.do === 'modifier' || chordCanStayDown(keymap, chord)) add(chord.action);
+    if (chord.hold !== undefined) add(chord.hold);
+  }
   return present;
 }
 

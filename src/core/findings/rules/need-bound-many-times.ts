@@ -36,7 +36,9 @@ export const needBoundManyTimes: Rule = {
       }
     }
     for (const { chord, order } of facts.chords) {
-      if (facts.reach.fires[order] === true) counted(all, facts.host, chord.action)?.chords.push(chord.id);
+      if (facts.reach.fires[order] !== true) continue;
+      for (const action of [chord.action, chord.hold])
+        if (action !== undefined) counted(all, facts.host, action)?.chords.push(chord.id);
     }
     return [...all.values()].filter(({ count }) => count >= MANY).map((each) => found(facts, each));
   },
@@ -76,7 +78,7 @@ function found({ keymap, host }: Facts, { action, keys, layers, chords, count: t
     message: sentence(`${words} is bound ${times} times, on ${listed(where)}; one or two might do.`),
     keys: [...new Set(keys)],
     layers: [...new Set(layers)],
-    chords,
+    chords: [...new Set(chords)],
     data: { need: needOf(action), name: words, times },
   });
 }
