@@ -24,7 +24,7 @@ test('a chord for Tab: two are tried on the board, one is taken, and the command
   ).suggestions;
 
   await page.getByRole('radio', { name: 'Accidents' }).check();
-  await page.getByText('Suggest a chord', { exact: true }).click();
+  await page.getByRole('button', { name: 'Suggest a chord…' }).click();
   await page.getByLabel('Does').selectOption('key');
   await page.getByLabel('Key', { exact: true }).fill('Tab');
   await page.getByRole('option', { name: 'Tab', exact: true }).first().click();

@@ -36,6 +36,12 @@ const COMMANDS: readonly DeskCommand[] = [
     dialog: 'measure',
   },
   {
+    label: 'Suggest a chord…',
+    also: 'find free keys together',
+    desk: 'design',
+    view: ['right of the board', 'suggest'],
+  },
+  {
     label: 'Change the board…',
     also: 'shape columns',
     desk: 'design',

@@ -28,6 +28,7 @@ import styles from './design-desk.module.css';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { LayerStack } from './layers/layer-stack.tsx';
 import { NeedsPanel } from './needs/needs-panel.tsx';
+import { SuggestPanel } from './suggest/suggest-panel.tsx';
 import { useEscape } from './use-escape.ts';
 
 /** Drop targets are measured as they are drawn: the SVG's own transforms would be taken off otherwise. */
@@ -100,7 +101,8 @@ const RIGHT = [
   { value: 'accidents', label: 'Accidents' },
 ] as const;
 
-const RIGHT_VIEWS = RIGHT.map(({ value }) => value);
+/** The search for a chord belongs to the accidents, but needs the place for itself. */
+const RIGHT_VIEWS = [...RIGHT.map(({ value }) => value), 'suggest'] as const;
 
 /** Right of the board: what stands against the design, what it covers and at what cost, or what typing sets off. */
 function RightSide() {
@@ -108,11 +110,18 @@ function RightSide() {
   return (
     <>
       <div className={styles.switch}>
-        <Choice label="Right of the board" hideLabel value={shown} options={RIGHT} onChange={setShown} />
+        <Choice
+          label="Right of the board"
+          hideLabel
+          value={shown === 'suggest' ? 'accidents' : shown}
+          options={RIGHT}
+          onChange={setShown}
+        />
       </div>
       {shown === 'findings' && <FindingsPanel />}
       {shown === 'coverage' && <CoveragePanel />}
       {shown === 'accidents' && <AccidentsPanel />}
+      {shown === 'suggest' && <SuggestPanel onBack={() => setShown('accidents')} />}
     </>
   );
 }

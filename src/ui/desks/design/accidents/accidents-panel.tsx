@@ -2,7 +2,7 @@ import { useAccidents } from '../../../../store/accidents/use-accidents.ts';
 import { useTypist } from '../../../../store/typist.ts';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { MeasureLine } from '../measure/measure-line.tsx';
-import { SuggestChord } from '../suggest/suggest-chord.tsx';
+import { SuggestButton } from '../suggest/suggest-panel.tsx';
 import { AccidentList } from './accident-list.tsx';
 import styles from './accidents.module.css';
 import { LimitFields } from './limit-fields.tsx';
@@ -17,7 +17,10 @@ export function AccidentsPanel() {
   return (
     <div className={styles.panel} aria-busy={!isNow && typed.why === undefined && failed === null}>
       <TypistFields />
-      <MeasureLine />
+      <div className={styles.ways}>
+        <MeasureLine />
+        <SuggestButton />
+      </div>
       {failed !== null && <p className={styles.problem}>{failed}</p>}
       {judged === null ? (
         failed === null && typed.why === undefined && <p className={styles.quiet}>Working it out…</p>
@@ -35,9 +38,6 @@ export function AccidentsPanel() {
           </Disclosure>
         </>
       )}
-      <Disclosure title="Suggest a chord">
-        <SuggestChord />
-      </Disclosure>
       <p className={styles.quiet}>
         Estimates from typing on conventional keyboards.{' '}
         <a href="./typist.md" target="_blank" rel="noreferrer">
