@@ -31,6 +31,8 @@ export default defineConfig({
     baseURL: address,
     viewport: { width: 1440, height: 900 },
     screenshot: 'only-on-failure',
+    // What a test sees is what it asked the server for; the tests about working without a network let it in again.
+    serviceWorkers: 'block',
     launchOptions: {
       ...(browser === undefined ? {} : { executablePath: browser }),
       // For containers: no sandbox without a user, no graphics card, and no calls home from the browser itself.

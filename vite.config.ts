@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { offlinePage } from './src/build/offline/offline-plugin.ts';
 
 /** The policy stands in index.html, so that it holds wherever the built page is put; read here for the headers. */
 const POLICY = /http-equiv="Content-Security-Policy"\s+content="([^"]+)"/;
@@ -21,7 +22,7 @@ const policyOnlyWhenBuilt: Plugin = {
 export default defineConfig({
   // Relative, so that dist/ can be served from any folder of any server.
   base: './',
-  plugins: [react(), policyOnlyWhenBuilt],
+  plugins: [react(), policyOnlyWhenBuilt, offlinePage()],
   build: {
     target: 'es2023',
     modulePreload: { polyfill: false },

@@ -5,6 +5,7 @@ import type { OpenBranch } from '../../store/keeping/designs.ts';
 import { useDesigns } from '../../store/keeping/use-designs.ts';
 import { Button } from '../widgets/button.tsx';
 import styles from './banner.module.css';
+import { VersionBanner } from './offline/version-banner.tsx';
 import { TogetherDialog } from './together/together-dialog.tsx';
 
 /** What stands in the way of keeping the open design, with the ways out of it. */
@@ -23,6 +24,7 @@ export function Banner() {
         </p>
       )}
       <HostMissing />
+      <VersionBanner />
     </>
   );
 }

@@ -4,12 +4,14 @@ import { RungChoice } from '../../board/rung-choice.tsx';
 import { Button } from '../../widgets/button.tsx';
 import { Choice } from '../../widgets/choice.tsx';
 import { Dialog } from '../../widgets/dialog.tsx';
+import { usePageVersion } from '../offline/page-version.ts';
 import styles from './settings-dialog.module.css';
-import { LEGENDS, MOTIONS, THEMES, UNITS } from './settings-options.ts';
+import { LEGENDS, MOTIONS, networkSentence, THEMES, UNITS } from './settings-options.ts';
 
 /** What a person settles for themselves, on all designs; it takes effect at once and stays with this browser. */
 export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
   const { theme, motion, units, legends, settle } = useSettings();
+  const state = usePageVersion((version) => version.state);
   const layers = useBench((bench) => bench.keymap.layers.length);
   return (
     <Dialog
@@ -41,6 +43,7 @@ export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
           These are yours and not the design’s: they stay in this browser, and no file or link carries them.
           Times are in milliseconds always.
         </p>
+        <p className={styles.about}>{networkSentence(state)}</p>
       </div>
     </Dialog>
   );
