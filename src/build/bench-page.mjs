@@ -7,6 +7,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, runnerImport } from 'vite';
+import { benchRehearse } from './bench-rehearse.mjs';
 import { importDesign, openBuiltPage } from './built-page.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -69,7 +70,6 @@ async function longFrames() {
 
 const undo = await page.getByRole('button', { name: /^Undo: / }).count();
 const counting = await countText();
-await built.close();
 
 /** Has ten megabytes of source code and prose counted as a person does, and tells how long it took, ms, and the long frames. */
 async function countText() {
@@ -99,3 +99,6 @@ console.log(
   `ten megabytes of text counted ${counting.ms} ms from choosing to the figures; long animation frames: ${framesText(counting.frames)}; aim: 1,000 ms, none`,
 );
 if (undo === 0) console.log('No edit was made: the figures above are of nothing.');
+
+await benchRehearse(page, root, load);
+await built.close();

@@ -96,16 +96,54 @@ export function sceneOf(run: Run, lanes: readonly Lane[], from: number, to: numb
   return {
     bars: barsOf(run, laneOf, from, to),
     bands: bandsOf(run, decisions, laneOf, from, to),
-    marks: decisions.flatMap(({ item, at }) => {
-      if (item.t < from || !isTelling(run, item)) return [];
-      return [{ t: item.t, lanes: lanesOfPresses(run, item.presses, laneOf), what: item.what, decision: at }];
-    }),
+    marks: between(tellingOf(run), from, to, ({ t }) => t).map(({ item }) => ({
+      t: item.t,
+      lanes: lanesOfPresses(run, run.decisions[item.decision]?.presses ?? [], laneOf),
+      what: item.what,
+      decision: item.decision,
+    })),
     notes: between(run.items, from, to, ({ t }) => t).flatMap(({ item, at }) =>
       item.produced.kind === 'modifier'
         ? []
         : [{ t: item.t, text: producedWord(item.produced), kind: item.produced.kind, item: at }],
     ),
   };
+}
+
+/** Decisions that are worth a mark, found once; `settled` of the run's decisions have been looked at for good. */
+interface Telling {
+  settled: number;
+  /** Of the marks, those that stay whatever comes. */
+  kept: number;
+  readonly marks: Omit<Mark, 'lanes'>[];
+  /** When the run ended and how many decisions it had when this was looked at. */
+  endMs: number;
+  count: number;
+}
+
+const telling = new WeakMap<Run, Telling>();
+
+/** A key that comes so much later can no longer be one that was late for a chord, ms: twice the longest window there may be. */
+const LATE_MS = 20_000;
+
+/** While a run grows only its end is looked at anew: whether a key was late for a chord shows when it comes. */
+function tellingOf(run: Run): readonly Omit<Mark, 'lanes'>[] {
+  const now = telling.get(run) ?? { settled: 0, kept: 0, marks: [], endMs: -1, count: -1 };
+  telling.set(run, now);
+  if (now.endMs === run.endMs && now.count === run.decisions.length) return now.marks;
+  now.marks.length = now.kept;
+  for (let at = now.settled; at < run.decisions.length; at++) {
+    const decision = run.decisions[at];
+    if (decision === undefined) continue;
+    if (isTelling(run, decision)) now.marks.push({ t: decision.t, what: decision.what, decision: at });
+    if (at === now.settled && decision.t < run.endMs - LATE_MS) {
+      now.settled = at + 1;
+      now.kept = now.marks.length;
+    }
+  }
+  now.endMs = run.endMs;
+  now.count = run.decisions.length;
+  return now.marks;
 }
 
 function between<Item>(items: readonly Item[], from: number, to: number, timeOf: (item: Item) => number) {

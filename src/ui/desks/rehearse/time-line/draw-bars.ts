@@ -6,7 +6,9 @@ import { pxOf } from './view.ts';
 export function bandsOn(pen: Pen, { scene, layout, view, colors }: Picture): void {
   for (const { kind, lanes, from, to } of scene.bands) {
     const x = pxOf(view, from);
-    const width = Math.max(1, pxOf(view, to) - x);
+    const width = pxOf(view, to) - x;
+    // Too thin to be seen beside its bar.
+    if (width < 2) continue;
     for (const lane of lanes) {
       const top = layout.tops[lane] ?? 0;
       if (kind === 'window') {
@@ -43,14 +45,33 @@ export function barsOn(pen: Pen, picture: Picture): void {
   const { scene, layout, view, endMs } = picture;
   const inset = Math.max(2, Math.round(layout.laneHeight * 0.2));
   const height = layout.laneHeight - 2 * inset;
+  const drawn = new Float64Array(layout.tops.length).fill(Number.NEGATIVE_INFINITY);
   for (const bar of scene.bars) {
     const y = (layout.tops[bar.lane] ?? 0) + inset;
     const left = pxOf(view, bar.from);
     const right = Math.max(left + 2, pxOf(view, bar.to ?? Math.max(endMs, bar.from)));
+    // Far off presses fall on one another: what would be drawn over a lane's last bar adds nothing to it.
+    if (right <= (drawn[bar.lane] ?? 0) + 0.5) continue;
+    drawn[bar.lane] = right;
+    if (right - left < PLAIN_UNDER) {
+      pen.fillStyle = colorOf(picture.colors, bar.result);
+      pen.fillRect(left, y, right - left, height);
+      continue;
+    }
     const decided = bar.decided === null ? right : Math.min(right, Math.max(left, pxOf(view, bar.decided)));
     hollow(pen, picture, left, decided, y, height);
     filled(pen, picture, bar, decided, right, y, height);
   }
+}
+
+/** A bar thinner than this, px, has no room for what tells it apart but its colour. */
+const PLAIN_UNDER = 4;
+
+function colorOf(colors: Picture['colors'], result: Bar['result']): string {
+  if (result === 'tap') return colors.accent;
+  if (result === 'chord') return colors['layer-0'];
+  if (result === 'hold') return colors.ink;
+  return result === 'nothing' ? colors.broken : colors.edge;
 }
 
 function hollow(pen: Pen, { colors }: Picture, from: number, to: number, y: number, height: number): void {
@@ -81,7 +102,7 @@ function filled(
     pen.strokeRect(left + 0.5, y + 0.5, Math.max(1, width - 1), height - 1);
     return;
   }
-  pen.fillStyle = { tap: colors.accent, hold: colors.ink, chord: colors['layer-0'] }[result];
+  pen.fillStyle = colorOf(colors, result);
   if (result === 'hold') {
     // A hold is a bar with a second line over it, as on the board it is a line under the sign.
     pen.fillRect(left, y + 3, width, height - 3);

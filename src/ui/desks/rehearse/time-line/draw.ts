@@ -97,10 +97,13 @@ function marks(pen: Pen, picture: Picture): void {
   const { scene, layout, view, width, colors, wordsOf } = picture;
   pen.font = `${SMALL}px ${colors.font}`;
   pen.textBaseline = 'middle';
+  let before = Number.NEGATIVE_INFINITY;
   for (const [at, mark] of scene.marks.entries()) {
     const x = pxOf(view, mark.t);
-    const tops = mark.lanes.map((lane) => layout.tops[lane] ?? 0);
-    tie(pen, picture, mark, x, tops);
+    // Far off several fall on one another: one of them is drawn.
+    if (x - before < 1) continue;
+    before = x;
+    if (view.msPerPx < TIES_UNTIL || mark.what === 'chord') tie(pen, picture, mark, x);
     sign(pen, picture, mark, x, layout.whyTop + ROW / 2);
     const next = scene.marks[at + 1];
     const room = (next === undefined ? width : pxOf(view, next.t)) - x - 22;
@@ -110,7 +113,11 @@ function marks(pen: Pen, picture: Picture): void {
   }
 }
 
-function tie(pen: Pen, { layout, colors }: Picture, mark: Mark, x: number, tops: readonly number[]): void {
+/** Where a pixel is longer than this, ms, only the ties of chords are drawn. */
+const TIES_UNTIL = 40;
+
+function tie(pen: Pen, { layout, colors }: Picture, mark: Mark, x: number): void {
+  const tops = mark.lanes.map((lane) => layout.tops[lane] ?? 0);
   const [first, last] = [tops[0], tops.at(-1)];
   if (first === undefined || last === undefined) return;
   const half = layout.laneHeight / 2;
@@ -169,19 +176,24 @@ function notes(
   }
   pen.textBaseline = 'middle';
   let free = Number.NEGATIVE_INFINITY;
+  let stroke = Number.NEGATIVE_INFINITY;
+  let font = '';
   for (const { t, text, kind } of list) {
     const x = pxOf(view, t);
-    pen.font = `${kind === 'char' ? OUT : SMALL}px ${colors.font}`;
-    const word = SEEN[text] ?? text;
-    const room = x + (word.length === 1 ? 9 : pen.measureText(word).width + 4);
-    if (x < free || room > width + 200) {
+    if (x < free || x > width) {
+      if (x - stroke < 1) continue;
+      stroke = x;
       pen.fillStyle = colors.edge;
       pen.fillRect(x, top + ROW - 7, 1, 4);
       continue;
     }
+    const wanted = `${kind === 'char' ? OUT : SMALL}px ${colors.font}`;
+    if (font !== wanted) pen.font = wanted;
+    font = wanted;
+    const word = SEEN[text] ?? text;
     pen.fillStyle = kind === 'char' ? colors.ink : colors.note;
     pen.fillText(word, x, top + ROW / 2 + 1);
-    free = room;
+    free = x + (word.length === 1 ? 9 : widthOf(pen, word) + 4);
   }
 }
 
@@ -222,10 +234,25 @@ function labels(pen: Pen, { lanes, layout, colors }: Picture): void {
   if (layout.otherTop !== null) pen.fillText('Beside it', 12, layout.otherTop + ROW / 2);
 }
 
-/** A text cut to so many pixels. */
+const widths = new Map<string, number>();
+/** Beyond so many texts the widths are forgotten: a picture has far fewer. */
+const MOST_WIDTHS = 2000;
+
+/** The width of a text in the pen's font, px; measuring is the dearest thing in drawing, so it is remembered. */
+function widthOf(pen: Pen, text: string): number {
+  const name = `${pen.font} ${text}`;
+  const known = widths.get(name);
+  if (known !== undefined) return known;
+  const { width } = pen.measureText(text);
+  if (widths.size > MOST_WIDTHS) widths.clear();
+  widths.set(name, width);
+  return width;
+}
+
+/** A text cut to so many pixels: as many letters as its mean width lets in. */
 function cut(pen: Pen, text: string, room: number): string {
-  if (pen.measureText(text).width <= room) return text;
-  let length = Math.min(text.length, Math.floor(room / 4));
-  while (length > 0 && pen.measureText(`${text.slice(0, length)}…`).width > room) length -= 1;
-  return length === 0 ? '' : `${text.slice(0, length)}…`;
+  const width = widthOf(pen, text);
+  if (width <= room) return text;
+  const length = Math.floor((text.length * room) / width) - 2;
+  return length <= 0 ? '' : `${text.slice(0, length)}…`;
 }
