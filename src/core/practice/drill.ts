@@ -104,13 +104,28 @@ function promptFor(focus: RankedNeed, material: DrillMaterial, random: () => num
   return { ...about, needs: [focus.text], shape: 'alone' };
 }
 
-/** Characters in the company that they keep; Enter and Tab are asked for as transitions. */
+/** So many pieces of the text are drawn, of which the one with the fewest strangers is taken. */
+const DRAWS = 4;
+
+/**
+ * Characters in the company that they keep; Enter and Tab are asked for as transitions. Of a few pieces of the text the one is
+ * taken that asks for the fewest needs which are neither known nor in work; of equals the first.
+ */
 function companyOfNeed(need: Need, { ranked, company }: DrillMaterial, random: () => number) {
   const char = need.kind === 'char' ? need.char : null;
   if (char === null || company === null) return null;
-  const reachable = new Set(ranked.map(({ need }) => (need.kind === 'char' ? need.char : '')));
-  const drawn = drawCompany(company, char, (each) => reachable.has(each), PROMPT_LENGTH, random);
-  return drawn?.map(needOfCharacter) ?? null;
+  const standings = new Map(
+    ranked.map(({ need, standing }) => [need.kind === 'char' ? need.char : '', standing]),
+  );
+  const work = new Set(ranked.slice(0, AT_WORK).map(({ text }) => text));
+  const isStranger = (each: string) => standings.get(each) === 'new' && !work.has(each) && each !== char;
+  let best: { readonly chars: readonly string[]; readonly strangers: number } | null = null;
+  for (let draw = 0; draw < DRAWS; draw++) {
+    const chars = drawCompany(company, char, (each) => standings.has(each), PROMPT_LENGTH, random);
+    const strangers = chars?.filter(isStranger).length ?? 0;
+    if (chars !== null && (best === null || strangers < best.strangers)) best = { chars, strangers };
+  }
+  return best === null ? null : best.chars.map(needOfCharacter);
 }
 
 /** From how many of the most frequent letters those around a transition are drawn. */

@@ -117,6 +117,22 @@ describe('drills', () => {
     expect(all.size).toBeGreaterThan(AT_WORK);
   });
 
+  test('ask for few needs that are neither known nor in work', () => {
+    const own = createRunCounter();
+    own.add(`${'bcdfghijkl\n'.repeat(20)}${'qa\nea\n'.repeat(5)}`);
+    own.endText();
+    const texts = [...'abcdefghijklq '];
+    const routes = findRoutes(sample, usHost, texts.map(need));
+    const ownCompany = companyOf(own.counts());
+    const ranked = rankNeeds(routes, practised({ e: [true, true, true] }), ownCompany, 1000);
+    const from: DrillMaterial = { ranked, company: ownCompany, groups: null };
+    // "a" went wrong, so it is asked for; "q" and "e" stand before it equally often, and only "e" is known.
+    const tries = new Map([['a', [false]]]);
+    const drawn = Array.from({ length: 20 }, (_, at) => nextPrompt(from, { prompts: [], tries }, at / 20));
+    expect(drawn.every((prompt) => prompt?.focus === 'a')).toBe(true);
+    expect(drawn.filter((prompt) => prompt?.needs.includes('q')).length).toBeLessThan(5);
+  });
+
   test('bring a wrong one back after two others', () => {
     const from = material(new Map(), ['a', 'e', 'm', 'i', 't', 's']);
     const prompts = session(from, 1, () => true);

@@ -60,7 +60,7 @@ export function CurvePlot({
       <text className={styles.xLabel} x={LEFT} y={HEIGHT - 6} data-end="start">
         {timeLabel(from, to - from)}
       </text>
-      {to > from && (
+      {timeLabel(to, to - from) !== timeLabel(from, to - from) && (
         <text className={styles.xLabel} x={WIDTH - RIGHT} y={HEIGHT - 6} data-end="end">
           {timeLabel(to, to - from)}
         </text>
