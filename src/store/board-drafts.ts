@@ -3,6 +3,8 @@ import { type BoardDraft, draftOf, keysBecome, rebased } from '../core/board/dra
 import { isMirrored } from '../core/board/partners.ts';
 import type { Board, KeyId } from '../core/keymap/types.ts';
 import { useBench } from './bench.ts';
+import { keepWork, keptWork } from './board-works-kept.ts';
+import { indexedDbOrMemory } from './keeping/key-value.ts';
 
 /** One undoable step of the work on a board: its name and the draft before it. */
 interface DraftStep {
@@ -49,16 +51,35 @@ interface BoardDraftsActions {
 /** How many steps of the work can be undone. */
 const STEPS = 300;
 
-/** Boards that are being worked on. They live as long as the page. */
+const { values } = indexedDbOrMemory({ database: 'handful boards', store: 'boards' });
+
+/** A browser that keeps nothing says so of the designs already; the work is there while the page is. */
+function notKept(): void {}
+
+/** Boards that are being worked on. Where each of them stands is kept, the steps live as long as the page. */
 export const useBoardDrafts = create<BoardDraftsState & BoardDraftsActions>()((set, get) => {
   const work = () => workOn(get().works, useBench.getState());
-  const put = (next: BoardWork) =>
-    set((state) => ({ works: { ...state.works, [useBench.getState().designId]: next }, preview: null }));
+  const put = (next: BoardWork) => {
+    const { designId } = useBench.getState();
+    set((state) => ({ works: { ...state.works, [designId]: next }, preview: null }));
+    void keepWork(values, designId, next).catch(notKept);
+  };
+  /** What an earlier visit left unfinished, unless something was begun since. */
+  const bringBack = async () => {
+    const { designId } = useBench.getState();
+    const kept = await keptWork(values, designId).catch(() => null);
+    if (kept === null || Object.hasOwn(get().works, designId)) return;
+    const work = { ...kept, past: [], future: [], selected: [] };
+    set((state) => ({ works: { ...state.works, [designId]: work } }));
+  };
   return {
     isOpen: false,
     works: {},
     preview: null,
-    open: () => set({ isOpen: true, preview: null }),
+    open: () => {
+      set({ isOpen: true, preview: null });
+      void bringBack();
+    },
     close: () => set({ isOpen: false, preview: null }),
     show: (preview) => set({ preview }),
     change: (title, draft, selected) => {
@@ -83,7 +104,10 @@ export const useBoardDrafts = create<BoardDraftsState & BoardDraftsActions>()((s
     },
     select: (selected) => put({ ...work(), selected }),
     setAlike: (alike) => put({ ...work(), alike }),
-    discard: () => set((state) => ({ works: without(state.works), isOpen: false, preview: null })),
+    discard: () => {
+      set((state) => ({ works: without(state.works), isOpen: false, preview: null }));
+      void keepWork(values, useBench.getState().designId, null).catch(notKept);
+    },
     use: () => {
       const { draft } = work();
       const { edit, keymap } = useBench.getState();
@@ -104,9 +128,9 @@ export function workOn(
   if (known === undefined) {
     return { draft: draftOf(board), past: [], future: [], selected: [], alike: isMirrored(board) };
   }
-  // An unchanged draft goes along with the design's board.
   if (known.draft.origin === board) return known;
-  if (known.past.length === 0) return { ...known, draft: draftOf(board) };
+  // An unchanged draft goes along with the design's board.
+  if (isSameBoard(known.draft.board, known.draft.origin)) return { ...known, draft: draftOf(board) };
   return { ...known, draft: rebased(known.draft, board) };
 }
 

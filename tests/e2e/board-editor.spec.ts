@@ -1,7 +1,7 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import type { Keymap } from '../../src/core/keymap/types.ts';
 import { accessibilityFaults, download, key, readExport, tabTo } from './design-desk.ts';
-import { openPage } from './keeping.ts';
+import { choose, openPage } from './keeping.ts';
 import { pdfLineLengths, pdfPages } from './pdf-lines.ts';
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
@@ -123,6 +123,24 @@ test('a key is dragged and falls into place; Escape leaves no trace; fingers are
   await expect(page.getByRole('spinbutton', { name: 'Gap between the halves, number' })).not.toHaveValue(
     '70',
   );
+});
+
+test('a new design goes on to its board, and what is done to it is there after the page is loaded again', async ({
+  page,
+}) => {
+  await openPage(page);
+  await choose(page, 'Designs', 'New design…');
+  await page.getByRole('radio', { name: '36 keys, one piece' }).check();
+  await button(page, 'Make it and shape the board…').click();
+  await expect(heading(page)).toContainText('36 keys, one piece');
+  await setNumber(page, 'Gap between the halves, number', 30);
+  await expect(heading(page)).toContainText('36 keys, split');
+  await page.reload();
+  await button(page, 'Change the board…').click();
+  await expect(page.getByRole('spinbutton', { name: 'Gap between the halves, number' })).toHaveValue('30');
+  await button(page, 'Use this board').click();
+  await expect(button(page, 'Change the board…')).toBeVisible();
+  expect((await exported(page)).board).toMatchObject({ name: '36 keys, split', madeFrom: { gapMm: 30 } });
 });
 
 test('all of it by keyboard: walk, move, turn, add, remove, give to a finger, undo', async ({ page }) => {

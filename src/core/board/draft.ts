@@ -25,9 +25,11 @@ export function rebased(draft: BoardDraft, origin: Board): BoardDraft {
   return { ...draft, origin, from: new Map([...draft.from].filter(([, was]) => there.has(was))) };
 }
 
-/** A draft begun anew from parameters; its keys find their counterparts by `keysBecome`. */
+/** A draft begun anew from parameters; which of its keys are the design's is said by place and id (see `matchKeys`). */
 export function startedFrom(draft: BoardDraft, madeFrom: MadeFrom): BoardDraft {
-  return withBoard({ ...draft, from: new Map() }, parametricBoard(madeFrom, draft.board.name));
+  const board = parametricBoard(madeFrom, draft.board.name);
+  const from = new Map([...matchKeys(draft.origin, board)].map(([was, now]) => [now, was]));
+  return withBoard({ ...draft, from }, board);
 }
 
 /** The draft with another board; a name that the board had of itself goes along with its keys. */
@@ -37,8 +39,8 @@ export function withBoard(draft: BoardDraft, board: Board): BoardDraft {
 }
 
 /**
- * Which key of the draft each key of the design's board becomes. The draft knows of those that stayed; of the rest,
- * and of a board begun anew, place and id say it (see `matchKeys`). A key that is not named loses its place.
+ * Which key of the draft each key of the design's board becomes. The draft knows of those that stayed; of the rest
+ * place and id say it, so that a column that comes back has its keys again (see `matchKeys`). A key that is not named loses its place.
  */
 export function keysBecome({ origin, board, from }: BoardDraft): Readonly<Record<KeyId, KeyId>> {
   const stayed = [...from].map(([now, was]): [KeyId, KeyId] => [was, now]);

@@ -33,6 +33,14 @@ function keysOf(board: Board, ids: readonly KeyId[]): readonly BoardKey[] {
  */
 export const FINGER_REACH_MM = 45;
 
+/** The key on which the finger of a key rests, the first of several; undefined where it has none. */
+export function homeOf(
+  board: Board,
+  { hand, finger }: Pick<BoardKey, 'hand' | 'finger'>,
+): BoardKey | undefined {
+  return board.keys.find((key) => key.home && key.hand === hand && key.finger === finger);
+}
+
 /** A key that its finger does not reach from its home key, and how far away it lies, mm. */
 export interface FarKey {
   readonly key: KeyId;
@@ -42,11 +50,8 @@ export interface FarKey {
 
 /** The keys beyond their finger's reach, in the board's order; fingers without a home key have no such measure. */
 export function keysOutOfReach(board: Board, reachMm = FINGER_REACH_MM): readonly FarKey[] {
-  const homes = new Map(
-    board.keys.filter((key) => key.home).map((key) => [`${key.hand} ${key.finger}`, key]),
-  );
   return board.keys.flatMap((key) => {
-    const home = homes.get(`${key.hand} ${key.finger}`);
+    const home = homeOf(board, key);
     if (home === undefined) return [];
     const mm = distanceMm(home, key);
     return mm > reachMm ? [{ key: key.id, home: home.id, mm }] : [];

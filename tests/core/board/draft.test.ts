@@ -77,6 +77,18 @@ describe('a draft of a board', () => {
     expect(moves(startedFrom(moved, ready))).toEqual({ LT3: null, RT3: null });
   });
 
+  test('begun anew and then changed keeps what it was begun with', () => {
+    const odd = {
+      ...START.origin,
+      keys: START.origin.keys.map((key) => (key.id === 'L35' ? { ...key, x: -190 } : key)),
+    };
+    const begun = startedFrom(draftOf(odd), FROM);
+    expect(keysBecome(begun).L35).toBe('L35');
+    expect(keysBecome(reshaped(begun, { ...FROM, columns: withColumn(FROM.columns, 'outer') })).L35).toBe(
+      'L35',
+    );
+  });
+
   test('keeps what was done by hand when the parameters change', () => {
     const worked = removeKeys(
       paintFinger(moveKeys(START, by('R25'), { x: 2, y: 3 }), by('R15'), 'ring'),

@@ -2,8 +2,10 @@ import { type FormEvent, useEffect, useId, useState } from 'react';
 import { ARRANGEMENTS } from '../../../core/board/arrangements.ts';
 import { PITCHES } from '../../../core/board/pitches.ts';
 import { LIMITS } from '../../../core/keymap/limits.ts';
+import { useBoardDrafts } from '../../../store/board-drafts.ts';
 import { loadHost, loadOfferedHosts, type OfferedHost } from '../../../store/hosts.ts';
 import { designs } from '../../../store/keeping/use-designs.ts';
+import { usePage } from '../../../store/page.ts';
 import { starterDesign } from '../../../store/starter-design.ts';
 import { Button } from '../../widgets/button.tsx';
 import { Choice } from '../../widgets/choice.tsx';
@@ -24,6 +26,14 @@ import { BoardChoice } from './board-choice.tsx';
 import { NeedListChoice } from './need-list-choice.tsx';
 import styles from './new-design.module.css';
 
+/** The button that goes on to the board: for another one than those on offer. */
+const SHAPE = 'shape';
+
+/** The value of the button by which a form was sent. */
+function submitterOf(event: Event): string | null {
+  return event instanceof SubmitEvent ? (event.submitter?.getAttribute('value') ?? null) : null;
+}
+
 /** The three questions of a new design: which board, which host layout, what you type. */
 export function NewDesignDialog({ onClose }: { readonly onClose: () => void }) {
   const [answers, setAnswers] = useState(() => firstAnswers(systemOf(navigator.userAgent)));
@@ -34,11 +44,16 @@ export function NewDesignDialog({ onClose }: { readonly onClose: () => void }) {
     void loadOfferedHosts().then(setHosts);
   }, []);
   const change = (part: Partial<Answers>) => setAnswers((before) => ({ ...before, ...part }));
-  const make = async (event: FormEvent) => {
+  const make = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
+    const isToBeShaped = submitterOf(event.nativeEvent) === SHAPE;
     setBusy(true);
     const choices = choicesOf(answers);
     await designs.getState().addDesign(starterDesign(choices, await loadHost(choices.host)));
+    if (isToBeShaped) {
+      usePage.getState().showDesk('design');
+      useBoardDrafts.getState().open();
+    }
     onClose();
   };
   return (
@@ -49,6 +64,9 @@ export function NewDesignDialog({ onClose }: { readonly onClose: () => void }) {
       footer={
         <>
           <Button onClick={onClose}>Cancel</Button>
+          <Button type="submit" form={form} value={SHAPE} disabled={busy || answers.name.trim() === ''}>
+            Make it and shape the board…
+          </Button>
           <Button type="submit" form={form} tone="accent" disabled={busy || answers.name.trim() === ''}>
             Make the design
           </Button>

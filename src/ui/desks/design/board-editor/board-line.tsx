@@ -2,16 +2,18 @@ import { useBench } from '../../../../store/bench.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { Button } from '../../../widgets/button.tsx';
 import styles from './board-editor.module.css';
-import { sizeWords } from './shape-words.ts';
+import { isChanged, sizeWords } from './shape-words.ts';
+import { useBoardWork } from './use-board-work.ts';
 
 /** Which board the design is on, and the way to change it. */
 export function BoardLine() {
   const board = useBench((bench) => bench.keymap.board);
   const readOnly = useBench((bench) => bench.readOnly);
   const open = useBoardDrafts((drafts) => drafts.open);
+  const { draft } = useBoardWork();
   return (
     <Button tone="quiet" className={styles.line} title={sizeWords(board)} disabled={readOnly} onClick={open}>
-      Change the board…
+      {isChanged(draft) ? 'Go on with the board…' : 'Change the board…'}
     </Button>
   );
 }

@@ -1,32 +1,21 @@
 import { useState } from 'react';
 import { handWork, startedFrom, withoutHandWork } from '../../../../core/board/draft.ts';
-import { withMirroredLeft, withOwnLeft } from '../../../../core/board/halves.ts';
-import { atPitch, PITCHES } from '../../../../core/board/pitches.ts';
+import { atPitch } from '../../../../core/board/pitches.ts';
 import { READY_BOARDS } from '../../../../core/board/ready-boards.ts';
 import { LIMITS } from '../../../../core/keymap/limits.ts';
-import type { Hand, MadeFrom } from '../../../../core/keymap/types.ts';
+import type { Hand } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { Button } from '../../../widgets/button.tsx';
-import { Choice } from '../../../widgets/choice.tsx';
 import { CommitField } from '../../../widgets/commit-field.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { Select } from '../../../widgets/select.tsx';
+import { CapsPanel } from './caps-panel.tsx';
 import { ColumnsPanel } from './columns-panel.tsx';
+import { HalvesPanel } from './halves-panel.tsx';
 import styles from './panel.module.css';
-import { ShapeSlider } from './shape-slider.tsx';
 import { ThumbPanel } from './thumb-panel.tsx';
 import { useBoardWork } from './use-board-work.ts';
-import { type Shaping, shapingOf } from './use-shaping.ts';
-
-const MIRRORED = [
-  { value: 'mirrored', label: 'Mirrored' },
-  { value: 'own', label: 'Each its own' },
-] as const;
-
-const HANDS = [
-  { value: 'left', label: 'Left' },
-  { value: 'right', label: 'Right' },
-] as const;
+import { shapingOf } from './use-shaping.ts';
 
 /** The board in parameters: what to begin with, columns, thumb keys, halves, caps. */
 export function ShapePanel() {
@@ -114,146 +103,6 @@ function HandWork() {
       <Button onClick={() => change('Put back what was done by hand', withoutHandWork(draft))}>
         Put back
       </Button>
-    </div>
-  );
-}
-
-function HalvesPanel({
-  madeFrom,
-  shaping,
-  hand,
-  onHand,
-}: {
-  readonly madeFrom: MadeFrom;
-  readonly shaping: Shaping;
-  readonly hand: Hand;
-  readonly onHand: (hand: Hand) => void;
-}) {
-  const { left } = madeFrom;
-  return (
-    <div className={styles.fields}>
-      <Choice
-        label="Shape of the halves"
-        value={left === undefined ? 'mirrored' : 'own'}
-        options={MIRRORED}
-        onChange={(how) =>
-          how === 'own'
-            ? shaping.commit('Give each half its own shape', withOwnLeft(madeFrom))
-            : shaping.commit('Mirror the right half', withMirroredLeft(madeFrom))
-        }
-      />
-      {left !== undefined && (
-        <Choice label="The numbers below are of the half" value={hand} options={HANDS} onChange={onHand} />
-      )}
-      <ShapeSlider
-        label="Gap between the halves"
-        unit="mm"
-        value={madeFrom.gapMm}
-        limits={[0, 600]}
-        step={1}
-        shaping={shaping}
-        made={(gapMm) => ({ ...madeFrom, gapMm })}
-      />
-      {left === undefined ? (
-        <ShapeSlider
-          label="Turn of the halves"
-          unit="°"
-          value={madeFrom.turnDeg}
-          limits={[-45, 45]}
-          step={0.5}
-          shaping={shaping}
-          made={(turnDeg) => ({ ...madeFrom, turnDeg })}
-        />
-      ) : (
-        <OwnTurns madeFrom={madeFrom} left={left} shaping={shaping} />
-      )}
-      <p className={styles.quiet}>A turn below 0 brings the tops together, above 0 the thumbs.</p>
-    </div>
-  );
-}
-
-function OwnTurns({
-  madeFrom,
-  left,
-  shaping,
-}: {
-  readonly madeFrom: MadeFrom;
-  readonly left: NonNullable<MadeFrom['left']>;
-  readonly shaping: Shaping;
-}) {
-  return (
-    <>
-      <ShapeSlider
-        label="Turn of the left half"
-        unit="°"
-        value={left.turnDeg}
-        limits={[-45, 45]}
-        step={0.5}
-        shaping={shaping}
-        made={(turnDeg) => ({ ...madeFrom, left: { ...left, turnDeg } })}
-      />
-      <ShapeSlider
-        label="Turn of the right half"
-        unit="°"
-        value={madeFrom.turnDeg}
-        limits={[-45, 45]}
-        step={0.5}
-        shaping={shaping}
-        made={(turnDeg) => ({ ...madeFrom, turnDeg })}
-      />
-      <ShapeSlider
-        label="Left half nearer to you by"
-        unit="mm"
-        value={left.downMm}
-        limits={[-150, 150]}
-        step={1}
-        shaping={shaping}
-        made={(downMm) => ({ ...madeFrom, left: { ...left, downMm } })}
-      />
-    </>
-  );
-}
-
-function CapsPanel({ madeFrom, shaping }: { readonly madeFrom: MadeFrom; readonly shaping: Shaping }) {
-  const pitch = PITCHES.find(({ xMm, yMm }) => xMm === madeFrom.pitchXMm && yMm === madeFrom.pitchYMm);
-  return (
-    <div className={styles.fields}>
-      <Choice
-        label="Distance from key to key"
-        value={pitch?.id ?? ''}
-        options={PITCHES.map(({ id, title }) => ({ value: id, label: title }))}
-        onChange={(id) => {
-          const chosen = PITCHES.find((each) => each.id === id);
-          if (chosen !== undefined) shaping.commit('Change the pitch', atPitch(madeFrom, chosen));
-        }}
-      />
-      <ShapeSlider
-        label="Pitch across"
-        unit="mm"
-        value={madeFrom.pitchXMm}
-        limits={[10, 40]}
-        step={0.05}
-        shaping={shaping}
-        made={(pitchXMm) => ({ ...madeFrom, pitchXMm })}
-      />
-      <ShapeSlider
-        label="Pitch down"
-        unit="mm"
-        value={madeFrom.pitchYMm}
-        limits={[10, 40]}
-        step={0.05}
-        shaping={shaping}
-        made={(pitchYMm) => ({ ...madeFrom, pitchYMm })}
-      />
-      <ShapeSlider
-        label="Gap between caps"
-        unit="mm"
-        value={madeFrom.capGapMm}
-        limits={[0, 5]}
-        step={0.05}
-        shaping={shaping}
-        made={(capGapMm) => ({ ...madeFrom, capGapMm })}
-      />
     </div>
   );
 }
