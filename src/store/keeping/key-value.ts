@@ -24,7 +24,7 @@ export function indexedDbOrMemory(where = DESIGNS): {
     await values.names();
     return values;
   })();
-  const chosen: Promise<KeyValue> = disk.catch(() => memoryKeyValue());
+  const chosen: Promise<KeyValue> = disk.catch(() => memoryOf(where.database));
   const values: KeyValue = {
     get: async (name) => (await chosen).get(name),
     set: async (name, value) => (await chosen).set(name, value),
@@ -38,6 +38,15 @@ export function indexedDbOrMemory(where = DESIGNS): {
       () => false,
     ),
   };
+}
+
+const memories = new Map<string, KeyValue>();
+
+/** The memory that stands in for a database: the same for all who ask for it. */
+function memoryOf(database: string): KeyValue {
+  const memory = memories.get(database) ?? memoryKeyValue();
+  memories.set(database, memory);
+  return memory;
 }
 
 /** The browser's own IndexedDB, in a database of this page's own. */

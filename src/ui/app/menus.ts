@@ -58,6 +58,7 @@ export function moreItems(menu: {
     })),
     'line',
     { label: 'Settings…', onSelect: () => menu.open('settings') },
+    { label: 'Backup…', onSelect: () => menu.open('backup') },
     { label: 'Find anything…', hint: 'Ctrl K', onSelect: () => menu.open('find') },
     { label: 'Help and keyboard…', onSelect: () => menu.open('help') },
   ];

@@ -1,5 +1,6 @@
 import { useDesigns } from '../../store/keeping/use-designs.ts';
 import type { Findable } from '../widgets/finder.tsx';
+import { BackupDialog } from './backup/backup-dialog.tsx';
 import { DamagedDialog } from './designs/damaged-dialog.tsx';
 import { DesignsDialog } from './designs/designs-dialog.tsx';
 import { FinderDialog } from './finder/finder-dialog.tsx';
@@ -12,7 +13,15 @@ import type { Importing } from './transfer/use-import.ts';
 import { VersionsDialog } from './versions/versions-dialog.tsx';
 
 /** The dialogs that menus open. */
-export type OpenDialogName = 'new' | 'designs' | 'export' | 'help' | 'find' | 'settings' | 'versions';
+export type OpenDialogName =
+  | 'new'
+  | 'designs'
+  | 'export'
+  | 'help'
+  | 'find'
+  | 'settings'
+  | 'versions'
+  | 'backup';
 
 /** The dialog that is open, if one is; what went wrong comes first. */
 export function OpenDialog({
@@ -40,6 +49,7 @@ export function OpenDialog({
     return <DesignsDialog onClose={close} onNew={() => open('new')} onImport={pickFile} />;
   }
   if (name === 'find') return <FinderDialog commands={commands} onClose={close} />;
+  if (name === 'backup') return <BackupDialog onClose={close} />;
   if (name === 'versions') return <VersionsDialog onClose={close} />;
   if (name === 'export') return <ExportDialog onClose={close} />;
   if (name === 'settings') return <SettingsDialog onClose={close} />;
