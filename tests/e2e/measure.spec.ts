@@ -50,6 +50,10 @@ test('a typist is measured, the fit is shown over the data and used, kept for th
   await typeWithTimes(page);
   await expect(page.getByText(`${TEXT.length} of 300 keystrokes`)).toBeVisible();
   expect(await accessibilityFaults(page)).toEqual([]);
+  // What has been typed does not go without being asked for.
+  await page.keyboard.press('Escape');
+  await expect(page.getByText(`So far there are ${TEXT.length} keystrokes and 0 chords.`)).toBeVisible();
+  await page.getByRole('button', { name: 'Go on' }).click();
   await page.getByRole('button', { name: 'On to the chords' }).click();
   for (let made = 0; made < 20; made++) {
     await expect(page.getByText(`${made + 1} of 20`)).toBeVisible();

@@ -5,36 +5,36 @@ import { Button } from '../../../widgets/button.tsx';
 import { CHORD_PROMPTS } from './chord-prompts.ts';
 import { type Attempt, ChordTaker } from './chord-taker.ts';
 import styles from './measure.module.css';
+import type { Session } from './session.ts';
 import { StandardKeys } from './standard-keys.tsx';
 
 interface ChordsStepProps {
+  /** Takes what is made. */
+  readonly session: Session;
   /** What stands on a key of the keyboard at hand. */
   readonly legendOf: (code: string) => string;
-  readonly onDone: (chords: readonly MeasuredChord[], times: readonly number[]) => void;
+  readonly onDone: () => void;
 }
 
 /** The second step: twenty chords, one after the other. */
-export function ChordsStep({ legendOf, onDone }: ChordsStepProps) {
+export function ChordsStep({ session, legendOf, onDone }: ChordsStepProps) {
   const pad = useRef<HTMLButtonElement>(null);
   const taker = useRef(new ChordTaker());
-  const times = useRef<number[]>([]);
   const [at, setAt] = useState(0);
-  const [made, setMade] = useState<readonly MeasuredChord[]>([]);
   const [said, setSaid] = useState('');
   useEffect(() => pad.current?.focus(), []);
   const asked = CHORD_PROMPTS[at] ?? [];
   const names = asked.map(legendOf);
-  const next = (chords: readonly MeasuredChord[]) => {
-    if (at + 1 === CHORD_PROMPTS.length) onDone(chords, times.current);
+  const next = () => {
+    if (at + 1 === CHORD_PROMPTS.length) onDone();
     else setAt(at + 1);
   };
   const took = (attempt: Attempt | null) => {
     if (attempt === null) return;
     setSaid(attemptWords(attempt, names, legendOf));
     if (attempt.came !== 'made') return;
-    const chords = [...made, attempt.chord];
-    setMade(chords);
-    next(chords);
+    session.chords.push(attempt.chord);
+    next();
   };
   return (
     <>
@@ -52,7 +52,7 @@ export function ChordsStep({ legendOf, onDone }: ChordsStepProps) {
           // The browser would look for the character on the page, or press the button.
           event.preventDefault();
           if (repeat) return;
-          times.current.push(timeStamp);
+          session.chordTimes.push(timeStamp);
           took(taker.current.down(asked, code, timeStamp));
         }}
         onKeyUp={({ nativeEvent }) => {
@@ -71,19 +71,19 @@ export function ChordsStep({ legendOf, onDone }: ChordsStepProps) {
         </span>
         <span className={styles.focusHint}>Click here, so that your keys are heard</span>
       </button>
-      <SpreadDots chords={made} />
+      <SpreadDots chords={session.chords} />
       <div className={styles.progress}>
         <p role="status">{said}</p>
         <Button
           tone="quiet"
           onClick={() => {
-            next(made);
+            next();
             pad.current?.focus();
           }}
         >
           Leave this one out
         </Button>
-        <Button tone="quiet" onClick={() => onDone(made, times.current)}>
+        <Button tone="quiet" onClick={onDone}>
           No more chords
         </Button>
       </div>

@@ -1,18 +1,15 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useStore } from 'zustand';
-import { clockStepMs, NO_SHARES, observed, pairSharesOf } from '../../../../core/typist/fit-observe.ts';
-import type { MeasuredChord } from '../../../../core/typist/measured.ts';
-import { writeMeasured } from '../../../../core/typist/measured-file.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { useHost } from '../../../../store/hosts.ts';
 import { measured, useTypist } from '../../../../store/typist.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Dialog } from '../../../widgets/dialog.tsx';
-import { saveFile } from '../../../widgets/save-file.ts';
 import { ChordsStep } from './chords-step.tsx';
+import { FiguresButtons } from './figures-buttons.tsx';
 import { FiguresStep } from './figures-step.tsx';
 import { legendsOf } from './key-legends.ts';
-import type { TypingRecorder } from './typing-recorder.ts';
+import { Session } from './session.ts';
 import { TypingStep } from './typing-step.tsx';
 
 type Step = 'typing' | 'chords' | 'figures';
@@ -26,80 +23,83 @@ const TITLES: Readonly<Record<Step, string>> = {
 /** Measures the typist at this computer, step by step; whoever was measured before sees their figures first. */
 export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
   const known = useStore(measured, ({ typist }) => typist);
-  const { typed, speed, setSpeed } = useTypist();
+  const { typed } = useTypist();
   const { host } = useHost(useBench((bench) => bench.keymap));
   const [step, setStep] = useState<Step>(known === null ? 'typing' : 'figures');
-  const [recorder, setRecorder] = useState<TypingRecorder | null>(null);
-  const finish = (chords: readonly MeasuredChord[], times: readonly number[]) => {
-    const keys = recorder?.keys ?? [];
-    const shareOf = typed.counts === null ? NO_SHARES : pairSharesOf(typed.counts);
-    const stamps = [
-      ...keys.flatMap(({ downMs, upMs }) => (upMs === null ? [downMs] : [downMs, upMs])),
-      ...times,
-    ];
-    void measured.getState().take({ ...observed(keys, shareOf), chords }, clockStepMs(stamps), 'add');
-    setRecorder(null);
+  const [session, setSession] = useState(() => new Session());
+  const [isLeaving, setLeaving] = useState(false);
+  const take = () => {
+    measured
+      .getState()
+      .take(session.measured(typed.counts), session.clockStepMs, 'add')
+      .catch(() => useBench.getState().notify(NOT_KEPT));
+    setSession(new Session());
+    setLeaving(false);
     setStep('figures');
   };
-  const isUsed = speed === 'measured';
+  // A paragraph is not typed again for a click beside the dialog.
+  const close = () => (session.isEmpty ? onClose() : setLeaving(true));
   return (
     <Dialog
       title={TITLES[step]}
       width="wide"
-      onClose={onClose}
-      footer={
-        step === 'figures' && known !== null ? (
-          <>
-            <Button tone="danger" onClick={() => void forget(isUsed, setSpeed, onClose)}>
-              Delete my figures
-            </Button>
-            <Button
-              onClick={() =>
-                saveFile({
-                  name: 'measured-typist.json',
-                  type: 'application/json',
-                  text: writeMeasured(known.file),
-                })
-              }
-            >
-              Save as a file
-            </Button>
-            <Button onClick={() => setStep('typing')}>Measure more</Button>
-            {known.person !== null && (
-              <Button
-                tone="accent"
-                onClick={() => {
-                  setSpeed('measured');
-                  onClose();
-                }}
-              >
-                {isUsed ? 'Done' : 'Use them for estimates'}
-              </Button>
-            )}
-          </>
-        ) : undefined
-      }
-    >
-      {step === 'typing' && (
-        <TypingStep
-          onDone={(done) => {
-            setRecorder(done);
-            setStep('chords');
-          }}
-        />
+      onClose={close}
+      footer={footerOf(
+        isLeaving && (
+          <Leaving
+            words={session.words}
+            onStay={() => setLeaving(false)}
+            onTake={take}
+            onThrowAway={onClose}
+          />
+        ),
+        step === 'figures' && known !== null && (
+          <FiguresButtons typist={known} onMore={() => setStep('typing')} onClose={onClose} />
+        ),
       )}
-      {step === 'chords' && <ChordsStep legendOf={legendsOf(host, recorder?.keys ?? [])} onDone={finish} />}
+    >
+      {step === 'typing' && <TypingStep recorder={session.recorder} onDone={() => setStep('chords')} />}
+      {step === 'chords' && (
+        <ChordsStep session={session} legendOf={legendsOf(host, session.recorder.keys)} onDone={take} />
+      )}
       {step === 'figures' && known !== null && <FiguresStep typist={known} />}
     </Dialog>
   );
 }
 
-async function forget(
-  isUsed: boolean,
-  setSpeed: (speed: 'average') => void,
-  onClose: () => void,
-): Promise<void> {
-  if (isUsed) setSpeed('average');
-  await measured.getState().forget();
-  onClose();
+const NOT_KEPT = {
+  tone: 'warning',
+  text: 'Your figures hold until the page is closed: the browser would not keep them.',
+  canUndo: false,
+} as const;
+
+/** The first that there is; undefined leaves the foot out. */
+function footerOf(...candidates: readonly ReactNode[]): ReactNode {
+  return candidates.find((candidate) => candidate !== false);
+}
+
+/** What to do with what has been recorded, asked before it goes. */
+function Leaving({
+  words,
+  onStay,
+  onTake,
+  onThrowAway,
+}: {
+  readonly words: string;
+  readonly onStay: () => void;
+  readonly onTake: () => void;
+  readonly onThrowAway: () => void;
+}) {
+  return (
+    <>
+      <p role="alert">So far there are {words}.</p>
+      <Button tone="danger" onClick={onThrowAway}>
+        Throw them away
+      </Button>
+      <Button onClick={onStay}>Go on</Button>
+      <Button tone="accent" onClick={onTake}>
+        See the figures
+      </Button>
+    </>
+  );
 }

@@ -1,18 +1,23 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { useTypist } from '../../../../store/typist.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
 import styles from './measure.module.css';
 import { ENOUGH_KEYSTROKES } from './measure-words.ts';
 import { firstParagraph, PARAGRAPH_CHOICES, PARAGRAPHS } from './paragraphs.ts';
-import { TypingRecorder } from './typing-recorder.ts';
+import type { TypingRecorder } from './typing-recorder.ts';
 
 /** The first step: some three hundred keystrokes of text. What is typed stays in the field and goes with it. */
-export function TypingStep({ onDone }: { readonly onDone: (recorder: TypingRecorder) => void }) {
+export function TypingStep({
+  recorder,
+  onDone,
+}: {
+  readonly recorder: TypingRecorder;
+  readonly onDone: () => void;
+}) {
   const { typed } = useTypist();
   const [choice, setChoice] = useState(() => firstParagraph(typed.choice));
-  const recorder = useRef(new TypingRecorder());
-  const [count, setCount] = useState(0);
+  const [count, setCount] = useState(recorder.count);
   const [isMute, setMute] = useState(false);
   return (
     <>
@@ -35,13 +40,11 @@ export function TypingStep({ onDone }: { readonly onDone: (recorder: TypingRecor
         autoCapitalize="off"
         spellCheck={false}
         onKeyDown={({ nativeEvent }) => {
-          recorder.current.down(nativeEvent);
-          setCount(recorder.current.count);
+          recorder.down(nativeEvent);
+          setCount(recorder.count);
         }}
-        onInput={({ currentTarget }) =>
-          setMute(recorder.current.count === 0 && currentTarget.value.length > 9)
-        }
-        onKeyUp={({ nativeEvent }) => recorder.current.up(nativeEvent)}
+        onInput={({ currentTarget }) => setMute(recorder.count === 0 && currentTarget.value.length > 9)}
+        onKeyUp={({ nativeEvent }) => recorder.up(nativeEvent)}
       />
       {isMute && (
         <p className={styles.warning}>
@@ -61,7 +64,7 @@ export function TypingStep({ onDone }: { readonly onDone: (recorder: TypingRecor
         <Button
           tone={count >= ENOUGH_KEYSTROKES ? 'accent' : 'plain'}
           disabled={count === 0}
-          onClick={() => onDone(recorder.current)}
+          onClick={onDone}
         >
           On to the chords
         </Button>

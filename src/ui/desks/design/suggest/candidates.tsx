@@ -25,7 +25,7 @@ export function Candidates({ board, rows, tried, isOld, onTry, onTake }: Candida
   const pressed = (event: KeyboardEvent) => {
     const next = stepOf(event.key, tried, rows.length);
     if (next !== null) onTry(next);
-    else if (event.key === 'Enter' && tried >= 0) onTake(tried);
+    else if (event.key === 'Enter' && rows.length > 0) tried < 0 ? onTry(0) : onTake(tried);
     else return;
     event.preventDefault();
   };

@@ -11,6 +11,7 @@ import {
   missingSentences,
 } from '../../../../../src/ui/desks/design/measure/measure-words.ts';
 import { PARAGRAPHS } from '../../../../../src/ui/desks/design/measure/paragraphs.ts';
+import { Session } from '../../../../../src/ui/desks/design/measure/session.ts';
 import { TypingRecorder } from '../../../../../src/ui/desks/design/measure/typing-recorder.ts';
 
 describe('recording what is typed', () => {
@@ -39,6 +40,27 @@ describe('recording what is typed', () => {
       ['Backspace', null],
     ]);
   });
+});
+
+test('a session says how much there is, and what was measured of it has no keys and no order', () => {
+  const session = new Session();
+  expect(session.isEmpty).toBe(true);
+  for (const [at, char] of [...'tiny'].entries()) {
+    const code = `Key${char.toUpperCase()}`;
+    const moment = { code, key: char, repeat: false, ctrlKey: false, metaKey: false, altKey: false };
+    session.recorder.down({ ...moment, timeStamp: 1000 - 10 * at * at + 300 * at });
+    session.recorder.up({ code, timeStamp: 1080 - 10 * at * at + 300 * at });
+  }
+  session.chords.push({ hands: 'one', onsetsMs: [0, 12] });
+  expect(session.words).toBe('4 keystrokes and 1 chord');
+  const { intervals, dwells, chords } = session.measured(null);
+  expect(intervals.map(({ ms, band }) => [ms, band])).toEqual([
+    [250, null],
+    [270, null],
+    [290, null],
+  ]);
+  expect([dwells.length, chords.length]).toEqual([4, 1]);
+  expect(session.clockStepMs).toBe(80);
 });
 
 describe('taking chords', () => {
