@@ -1,4 +1,4 @@
-import { legendOf } from '../host/legend.ts';
+import { legendOf, tapLegend } from '../host/legend.ts';
 import { bindingOn } from '../keymap/lookup.ts';
 import type { Binding, BoardKey, Layer } from '../keymap/types.ts';
 import { dotMark, type KeyMark, tickMark, underline } from './key-shapes.ts';
@@ -90,12 +90,13 @@ function tickIn({ x, y, width }: Slot, ink: Ink): readonly KeyMark[] {
 /** Tap and hold side by side, the hold underlined; what has no room goes into the notes, the hold first. */
 function written(
   { key, layer }: Rung,
-  { tap, hold }: Binding,
+  { tap, onShift, hold }: Binding,
   slot: Slot,
   source: SheetSource,
   notes: NoteBook,
 ): readonly KeyMark[] {
-  const typed: readonly Piece[] = tap === undefined ? [] : [{ text: legendOf(tap, source), look: 'plain' }];
+  const typed: readonly Piece[] =
+    tap === undefined ? [] : [{ text: tapLegend(tap, onShift, source), look: 'plain' }];
   const held: readonly Piece[] = hold === undefined ? [] : [{ text: legendOf(hold, source), look: 'held' }];
   const sign: Piece = { text: noteSign(notes.notes.length + 1), look: 'sign' };
   const whole = lineMarks([...typed, ...held], slot, source);

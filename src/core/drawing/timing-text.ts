@@ -1,4 +1,4 @@
-import { type EffectiveTiming, timingOf } from '../keymap/timing.ts';
+import { type EffectiveTiming, timingOf, timingOfChord } from '../keymap/timing.ts';
 import type { Binding, Chord, Keymap } from '../keymap/types.ts';
 
 const HOLD_BY = {
@@ -7,7 +7,7 @@ const HOLD_BY = {
   'tap-inside': 'a tap inside',
 } as const;
 
-/** The five timing fields in words; those that are off are left out. */
+/** The six timing fields in words; those that are off are left out. */
 export function timingText(timing: EffectiveTiming): string {
   return [
     `hold after ${timing.holdAfterMs} ms`,
@@ -15,6 +15,7 @@ export function timingText(timing: EffectiveTiming): string {
     ...(timing.quietBeforeMs > 0 ? [`quiet before ${timing.quietBeforeMs} ms`] : []),
     ...(timing.againWithinMs > 0 ? [`again within ${timing.againWithinMs} ms`] : []),
     ...(timing.sameHandTaps ? ['same hand taps'] : []),
+    ...(timing.tapIfAlone ? ['tap if held alone'] : []),
   ].join(', ');
 }
 
@@ -24,8 +25,13 @@ export function bindingTimingText(keymap: Keymap, binding: Binding): string {
   return timingText(timingOf(keymap, binding));
 }
 
-/** The window of a chord and its quiet time. */
-export function chordTimingText(chord: Chord): string {
+/** The window of a chord and its quiet time, with which key it ends, and what settles it where it has a hold. */
+export function chordTimingText(keymap: Keymap, chord: Chord): string {
   const quiet = chord.quietBeforeMs ?? 0;
-  return `window ${chord.windowMs} ms${quiet > 0 ? `, quiet before ${quiet} ms` : ''}`;
+  return [
+    `window ${chord.windowMs} ms`,
+    ...(quiet > 0 ? [`quiet before ${quiet} ms`] : []),
+    ...(chord.release === 'last-up' ? ['ends with its last key'] : []),
+    ...(chord.hold === undefined ? [] : [timingText(timingOfChord(keymap, chord))]),
+  ].join(', ');
 }

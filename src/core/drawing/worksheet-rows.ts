@@ -66,7 +66,7 @@ function bound(
   binding: Binding,
 ): Pick<WorksheetRow, 'tap' | 'hold' | 'timing'> {
   return {
-    tap: side(keymap, host, binding.tap),
+    tap: withShifted(side(keymap, host, binding.tap), side(keymap, host, binding.onShift)),
     hold: side(keymap, host, binding.hold),
     timing: bindingTimingText(keymap, binding),
   };
@@ -80,6 +80,17 @@ function side(keymap: Keymap, host: HostLayout, action: Action | undefined): Wor
   return { words, codes: strokeCodes(strokes), usages: strokeUsages(strokes) };
 }
 
+/** A tap with what comes in its place under Shift behind it. */
+function withShifted(tap: WorksheetSide, shifted: WorksheetSide): WorksheetSide {
+  if (shifted.words === '') return tap;
+  const behind = (one: string, other: string) => `${one}; under Shift: ${other === '' ? 'none' : other}`;
+  return {
+    words: behind(tap.words, shifted.words),
+    codes: behind(tap.codes, shifted.codes),
+    usages: behind(tap.usages, shifted.usages),
+  };
+}
+
 function chordRow(keymap: Keymap, host: HostLayout, chord: Chord): WorksheetRow {
   return {
     part: 'chord',
@@ -87,8 +98,8 @@ function chordRow(keymap: Keymap, host: HostLayout, chord: Chord): WorksheetRow 
     layer: chord.layers?.map((layer) => layerWords(keymap, layer)).join(', ') ?? 'every layer',
     keys: chord.keys.join(' '),
     where: chord.keys.map((key) => keyName(keymap.board, key)).join(' + '),
-    tap: side(keymap, host, chord.action),
-    hold: NOTHING,
-    timing: chordTimingText(chord),
+    tap: withShifted(side(keymap, host, chord.action), side(keymap, host, chord.onShift)),
+    hold: side(keymap, host, chord.hold),
+    timing: chordTimingText(keymap, chord),
   };
 }

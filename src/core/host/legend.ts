@@ -1,6 +1,6 @@
 import { layerWords } from '../keymap/action-words.ts';
 import { type Code, isModifier, type Modifier } from '../keymap/codes.ts';
-import type { Action, Keymap } from '../keymap/types.ts';
+import type { Action, Chord, Keymap, ShiftedAction } from '../keymap/types.ts';
 import { codeLabel, codeName } from './code-names.ts';
 import type { HostLayout } from './host-layout.ts';
 
@@ -57,6 +57,25 @@ export function actionInWords(action: Action, source: LegendSource): string {
     case 'board':
       return `board: ${action.label}`;
   }
+}
+
+/** A tap as it stands on a key, with what comes in its place under Shift: ", ⇧;". */
+export function tapLegend(tap: Action, onShift: ShiftedAction | undefined, source: LegendSource): string {
+  const plain = legendOf(tap, source);
+  const shifted = onShift === undefined ? '' : legendOf(onShift, source);
+  return shifted === '' ? plain : `${plain} ⇧${shifted}`;
+}
+
+/** A tap in full words, with what comes in its place under Shift: ", (under Shift ;)". */
+export function tapInWords(tap: Action, onShift: ShiftedAction | undefined, source: LegendSource): string {
+  const plain = actionInWords(tap, source);
+  return onShift === undefined ? plain : `${plain} (under Shift ${actionInWords(onShift, source)})`;
+}
+
+/** What a chord does, in full words: its tap, under Shift, held. */
+export function chordDoes({ action, onShift, hold }: Omit<Chord, 'id'>, source: LegendSource): string {
+  const tap = tapInWords(action, onShift, source);
+  return hold === undefined ? tap : `${tap}, held: ${actionInWords(hold, source)}`;
 }
 
 /** Characters that leave no mark of their own, with the words for them. */

@@ -1,7 +1,7 @@
 import { capCorners } from '../../core/board/caps.ts';
 import { convexHull } from '../../core/board/hull.ts';
 import { type Point, plus, turned } from '../../core/board/point.ts';
-import { actionInWords, legendOf } from '../../core/host/legend.ts';
+import { chordDoes, legendOf } from '../../core/host/legend.ts';
 import { chordsOf, layersOfChord } from '../../core/keymap/timing.ts';
 import type { Board, BoardKey, Chord, ChordId, KeyId } from '../../core/keymap/types.ts';
 import { textWidth } from './fit-text.ts';
@@ -77,7 +77,7 @@ function chordScene(chord: Chord, source: KeySceneSource, manner: Manner): Chord
     knots: hulls.some((hull) => coversOthers(hull, keys, board)) ? keys.map(({ x, y }) => ({ x, y })) : [],
     bridge: one !== undefined && other !== undefined ? { from: one, to: other } : null,
     tag: manner.live ? tagOf(chord, hulls, source, manner) : null,
-    label: `chord ${actionInWords(chord.action, source)}, ${chord.windowMs} ms`,
+    label: `chord ${chordDoes(chord, source)}, ${chord.windowMs} ms`,
   };
 }
 

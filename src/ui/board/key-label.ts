@@ -1,5 +1,5 @@
 import { keyName } from '../../core/board/key-name.ts';
-import { actionInWords, type LegendSource } from '../../core/host/legend.ts';
+import { actionInWords, chordDoes, type LegendSource, tapInWords } from '../../core/host/legend.ts';
 import { bindingOn } from '../../core/keymap/lookup.ts';
 import { openNotesAbout } from '../../core/keymap/open-notes.ts';
 import { chordsOf, layersOfChord } from '../../core/keymap/timing.ts';
@@ -26,12 +26,12 @@ export function keyLabel(key: KeyId, source: KeySceneSource): string {
 export function bindingInWords(binding: Binding | undefined, source: LegendSource): string {
   if (binding === undefined) return 'falls through';
   const parts = [];
-  if (binding.tap !== undefined) parts.push(actionInWords(binding.tap, source));
+  if (binding.tap !== undefined) parts.push(tapInWords(binding.tap, binding.onShift, source));
   if (binding.hold !== undefined) parts.push(`held: ${actionInWords(binding.hold, source)}`);
   return parts.join('; ');
 }
 
 function chordInWords(chord: Chord, key: KeyId, source: KeySceneSource): string {
   const others = chord.keys.filter((each) => each !== key).map((each) => keyName(source.keymap.board, each));
-  return `chord ${actionInWords(chord.action, source)} with ${others.join(', ')}`;
+  return `chord ${chordDoes(chord, source)} with ${others.join(', ')}`;
 }

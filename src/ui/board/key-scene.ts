@@ -1,7 +1,16 @@
-import { type LegendSource, legendOf } from '../../core/host/legend.ts';
+import { type LegendSource, tapLegend } from '../../core/host/legend.ts';
 import { bindingOn } from '../../core/keymap/lookup.ts';
 import { openNotesAbout } from '../../core/keymap/open-notes.ts';
-import type { Action, Binding, BoardKey, KeyId, Keymap, Layer, LayerId } from '../../core/keymap/types.ts';
+import type {
+  Action,
+  Binding,
+  BoardKey,
+  KeyId,
+  Keymap,
+  Layer,
+  LayerId,
+  ShiftedAction,
+} from '../../core/keymap/types.ts';
 import { type FittedText, fitText, type TextSpace } from './fit-text.ts';
 
 /** A legend on a key, with its place from the cap's centre, mm, and the layer that it leads to, by its index. */
@@ -91,7 +100,7 @@ export function keyScene(key: BoardKey, source: KeySceneSource): KeyScene {
     height: key.height,
     home: key.home,
     standing: standingOf(own),
-    tap: glyphOf(shown?.tap, tapSpace(key, space, isOver), source),
+    tap: glyphOf(shown?.tap, tapSpace(key, space, isOver), source, shown?.onShift),
     hold,
     holdLine: isOver ? { x: space.x - space.width / 2, y: key.height * 0.13, width: space.width } : null,
     rungs: ladder > 0 ? rungsOf(key, source, ladder) : [],
@@ -132,9 +141,14 @@ function holdSpace(key: BoardKey, { x, width }: { x: number; width: number }): S
   return { x, y: key.height * 0.275, width, height: key.height * HOLD, most: 3.6, least: 1.8 };
 }
 
-function glyphOf(action: Action | undefined, space: Space, source: KeySceneSource): Glyph | null {
+function glyphOf(
+  action: Action | undefined,
+  space: Space,
+  source: KeySceneSource,
+  onShift?: ShiftedAction,
+): Glyph | null {
   if (action === undefined) return null;
-  const text = legendOf(action, source);
+  const text = tapLegend(action, onShift, source);
   if (text === '') return null;
   const leadsTo =
     action.do === 'layer' ? source.keymap.layers.findIndex((layer) => layer.id === action.layer) : -1;

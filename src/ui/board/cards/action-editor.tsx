@@ -26,6 +26,10 @@ interface ActionEditorProps {
   readonly onChange: (action: Action) => void;
   /** Takes the action away; left out where there must be one. */
   readonly onNone?: (() => void) | undefined;
+  /** The name of the choice of its kind. */
+  readonly label?: string;
+  /** The kinds to choose from; all where it is left out. */
+  readonly kinds?: typeof ACTION_KINDS;
   /** What having no action means, in words. */
   readonly noneWords?: string;
 }
@@ -33,6 +37,7 @@ interface ActionEditorProps {
 /** Chooses what a tap, a hold or a chord does: first the kind, then what that kind needs to know. */
 export function ActionEditor(props: ActionEditorProps) {
   const { keymap, side, action, onChange, onNone, noneWords = 'nothing chosen' } = props;
+  const offered = props.kinds ?? ACTION_KINDS;
   // A kind that still lacks its character, key or text is only chosen here and not bound yet.
   const [begun, setBegun] = useState<ActionKind | null>(null);
   const kind = begun ?? action?.do ?? 'none';
@@ -48,12 +53,12 @@ export function ActionEditor(props: ActionEditorProps) {
     else onChange(start);
   };
   const canBeLayer = keymap.layers.length > 1;
-  const kinds = ACTION_KINDS.filter(({ value }) => value !== 'layer' || canBeLayer);
+  const kinds = offered.filter(({ value }) => value !== 'layer' || canBeLayer);
   const none = { value: 'none' as const, label: noneWords };
   return (
     <div className={styles.editor}>
       <Select
-        label="Does"
+        label={props.label ?? 'Does'}
         value={kind}
         options={onNone === undefined && kind !== 'none' ? kinds : [none, ...kinds]}
         onChange={chooseKind}

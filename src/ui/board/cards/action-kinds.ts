@@ -1,5 +1,6 @@
+import { isModifier } from '../../../core/keymap/codes.ts';
 import { isOneCharacter } from '../../../core/keymap/need.ts';
-import type { Action, Keymap } from '../../../core/keymap/types.ts';
+import type { Action, Keymap, ShiftedAction } from '../../../core/keymap/types.ts';
 
 /** The kind of an action, as it is chosen on a card. */
 export type ActionKind = Action['do'];
@@ -27,6 +28,25 @@ export function startOf(kind: ActionKind, keymap: Keymap, side: 'tap' | 'hold'):
   const layer = keymap.layers[1]?.id;
   if (kind !== 'layer' || layer === undefined) return null;
   return { do: 'layer', layer, mode: side === 'hold' ? 'while-held' : 'latch' };
+}
+
+/** The kinds that may come in place of a tap while Shift is on. */
+export const SHIFTED_KINDS = ACTION_KINDS.filter(({ value }) =>
+  (['char', 'key', 'text', 'nothing'] as readonly ActionKind[]).includes(value),
+);
+
+/** An action as one that may come under Shift; null for one that may not. */
+export function asShifted(action: Action): ShiftedAction | null {
+  switch (action.do) {
+    case 'char':
+    case 'text':
+    case 'nothing':
+      return action;
+    case 'key':
+      return isModifier(action.code) ? null : action;
+    default:
+      return null;
+  }
 }
 
 /** A character as it is kept; null where a text is none. */

@@ -11,16 +11,15 @@ import { NumberField } from '../../widgets/number-field.tsx';
 import { CHORD_KEYS } from '../new-chord.ts';
 import { ActionEditor } from './action-editor.tsx';
 import styles from './cards.module.css';
+import { ChordSides } from './chord-sides.tsx';
 import { ChordWindow } from './chord-window.tsx';
+import { LONGEST_MS } from './timing-choices.tsx';
 
 interface ChordFieldsProps {
   /** Without an id it is still being made. */
   readonly chord: Omit<Chord, 'id'> & { readonly id?: string };
   readonly onChange: (to: ChordChange) => void;
 }
-
-/** The longest duration that a keymap holds, ms. */
-const LONGEST_MS = 10_000;
 
 /** Everything about a chord but its making and its end: what it gives, its window, its keys, where it is live. */
 export function ChordFields({ chord, onChange }: ChordFieldsProps) {
@@ -37,6 +36,7 @@ export function ChordFields({ chord, onChange }: ChordFieldsProps) {
         noneWords="choose what it gives"
         onChange={(action) => onChange({ action })}
       />
+      <ChordSides keymap={keymap} host={host} chord={chord} onChange={onChange} />
       <ChordWindow chord={chord} onChange={(windowMs) => onChange({ windowMs })} />
       <ChordKeys chord={chord} onChange={onChange} />
       <ChordLayers chord={chord} onChange={onChange} />

@@ -8,6 +8,7 @@ import { useHost } from '../../../store/hosts.ts';
 import { Button } from '../../widgets/button.tsx';
 import { Disclosure } from '../../widgets/disclosure.tsx';
 import { ActionEditor } from './action-editor.tsx';
+import { ActionOnShift } from './action-on-shift.tsx';
 import styles from './cards.module.css';
 import { type LayerRow, layerRows } from './layer-rows.ts';
 import { TimingFields } from './timing-fields.tsx';
@@ -100,6 +101,14 @@ function LayerPart({ keyId, row, inFront, source, editing, onEdit }: LayerPartPr
             onChange={(action) => edit({ edit: 'bind', place, side: editing, action })}
             onNone={binding?.[editing] && (() => edit({ edit: 'unbind', place, side: editing }))}
           />
+          {editing === 'tap' && binding?.tap !== undefined && (
+            <ActionOnShift
+              keymap={keymap}
+              host={host}
+              action={binding.onShift}
+              onChange={(action) => edit({ edit: 'set-on-shift', place, action })}
+            />
+          )}
           {hasBoth && (
             <Disclosure title="Timing of this key">
               <TimingFields

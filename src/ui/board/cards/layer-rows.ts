@@ -1,4 +1,4 @@
-import { actionInWords, type LegendSource } from '../../../core/host/legend.ts';
+import { actionInWords, type LegendSource, tapInWords } from '../../../core/host/legend.ts';
 import { bindingOn } from '../../../core/keymap/lookup.ts';
 import type { Binding, KeyId, LayerId } from '../../../core/keymap/types.ts';
 
@@ -23,7 +23,7 @@ export function layerRows(key: KeyId, source: LegendSource): readonly LayerRow[]
       number,
       name: layer.name,
       binding,
-      tap: binding?.tap === undefined ? silent : actionInWords(binding.tap, source),
+      tap: binding?.tap === undefined ? silent : tapInWords(binding.tap, binding.onShift, source),
       hold: binding?.hold === undefined ? 'no hold' : actionInWords(binding.hold, source),
     };
   });

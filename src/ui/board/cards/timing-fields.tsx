@@ -1,10 +1,11 @@
 import type { TimingChange } from '../../../core/keymap/edit.ts';
 import { type EffectiveTiming, timingOf } from '../../../core/keymap/timing.ts';
-import type { Binding, HoldBy, Keymap, Place } from '../../../core/keymap/types.ts';
+import type { Binding, Keymap, Place } from '../../../core/keymap/types.ts';
 import { NumberField } from '../../widgets/number-field.tsx';
 import { Select } from '../../widgets/select.tsx';
 import styles from './cards.module.css';
 import { TimingChoice } from './timing-choice.tsx';
+import { HOLD_BY, LONGEST_MS, wordsOf, YesOrNo } from './timing-choices.tsx';
 
 interface TimingFieldsProps {
   readonly keymap: Keymap;
@@ -17,15 +18,6 @@ const DURATIONS = [
   { field: 'quietBeforeMs', label: 'Quiet before' },
   { field: 'againWithinMs', label: 'Again within' },
 ] as const;
-
-const HOLD_BY: readonly { readonly value: HoldBy; readonly label: string }[] = [
-  { value: 'time-only', label: 'time only' },
-  { value: 'press-inside', label: 'a press inside' },
-  { value: 'tap-inside', label: 'a tap inside' },
-];
-
-/** The longest duration that a keymap holds, ms. */
-const LONGEST_MS = 10_000;
 
 /** How a key with a tap and a hold decides between them; each field says what holds where the binding says nothing. */
 export function TimingFields({ keymap, binding, place, onChange }: TimingFieldsProps) {
@@ -58,26 +50,20 @@ export function TimingFields({ keymap, binding, place, onChange }: TimingFieldsP
         options={[{ value: 'default', label: `the design’s: ${wordsOf(whole.holdBy)}` }, ...HOLD_BY]}
         onChange={(value) => onChange({ holdBy: value === 'default' ? null : value })}
       />
-      <Select
+      <YesOrNo
         label="Same hand taps"
-        value={binding.sameHandTaps === undefined ? 'default' : yesOrNo(binding.sameHandTaps)}
-        options={[
-          { value: 'default', label: `the design’s: ${yesOrNo(whole.sameHandTaps)}` },
-          { value: 'yes', label: 'yes' },
-          { value: 'no', label: 'no' },
-        ]}
-        onChange={(value) => onChange({ sameHandTaps: value === 'default' ? null : value === 'yes' })}
+        value={binding.sameHandTaps}
+        whole={whole.sameHandTaps}
+        onChange={(sameHandTaps) => onChange({ sameHandTaps })}
+      />
+      <YesOrNo
+        label="Tap if held alone"
+        value={binding.tapIfAlone}
+        whole={whole.tapIfAlone}
+        onChange={(tapIfAlone) => onChange({ tapIfAlone })}
       />
     </div>
   );
-}
-
-function wordsOf(holdBy: HoldBy): string {
-  return HOLD_BY.find(({ value }) => value === holdBy)?.label ?? holdBy;
-}
-
-function yesOrNo(value: boolean): 'yes' | 'no' {
-  return value ? 'yes' : 'no';
 }
 
 /** Says that a duration is the design's, or gives it back to the design. */

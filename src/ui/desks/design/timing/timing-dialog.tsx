@@ -77,6 +77,11 @@ export function TimingDialog({ onClose }: { readonly onClose: () => void }) {
           on={timing.sameHandTaps}
           onChange={(sameHandTaps) => edit({ edit: 'set-timing', timing: { sameHandTaps } })}
         />
+        <Switch
+          label="Tap if held alone: a tap however long it was held, unless another key was pressed meanwhile"
+          on={timing.tapIfAlone}
+          onChange={(tapIfAlone) => edit({ edit: 'set-timing', timing: { tapIfAlone } })}
+        />
       </div>
     </Dialog>
   );
