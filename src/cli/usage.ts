@@ -1,8 +1,9 @@
 /** What the command line can do, for `help` and after a mistake. */
 export const USAGE = `usage: npm run -s handful -- COMMAND …
 
-  check FILE [--needs NAME_OR_FILE]… [--json] [--host LAYOUT]
-      findings, and how each need is typed; without --needs the design's own needs, or ascii where it has none
+  check FILE [--needs NAME_OR_FILE]… [--text NAME_OR_FILE] [--wpm N | --typist FILE] [--json] [--host LAYOUT]
+      findings, and how each need is typed; without --needs the design's own needs, or ascii where it has none;
+      with a text or a typist also what ordinary typing sets off
   route FILE NEED… [--json] [--host LAYOUT]
       how something is typed: a character, key:CODE or shortcut:Modifier+CODE
   play FILE EVENTS.json… [--json] [--host LAYOUT]

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { accidentsCommand } from '../../src/cli/commands/accidents.ts';
 import { checkCommand } from '../../src/cli/commands/check.ts';
 import { play } from '../../src/core/engine/play.ts';
 import { typedText } from '../../src/core/host/typed.ts';
 import { usHost } from '../../src/core/host/us.ts';
+import { plainKeymap } from '../core/typist/plain-board.ts';
 import { folderOfFiles } from './folder-of-files.ts';
 import { twoKeyDesign } from './two-key-design.ts';
 
@@ -12,6 +14,31 @@ const asking = (own: string[], lists: string[] = []) =>
   file('asking.json', { ...twoKeyDesign, needs: { lists, own, waived: [{ need: 'z', why: 'no use' }] } });
 const checked = (...args: string[]) => JSON.parse(checkCommand([...args, '--json']).output);
 const needsOf = (...args: string[]) => checked(...args).needs.map(({ need }: { need: string }) => need);
+
+describe('check with a text or a speed', () => {
+  const held = file(
+    'held.json',
+    plainKeymap({ A: { hold: { do: 'key', code: 'ControlLeft' }, holdBy: 'press-inside' } }),
+  );
+  const rulesOf = (...args: string[]) =>
+    checked(held, '--needs', 'ascii', ...args).findings.map(({ rule }: { rule: string }) => rule);
+
+  test('says also what typing sets off, by the figures of accidents', () => {
+    expect(rulesOf()).not.toContain('letter-hold-misfires');
+    expect(rulesOf('--wpm', '75')).toContain('letter-hold-misfires');
+    const found = checked(held, '--text', 'english').findings.find(
+      ({ rule }: { rule: string }) => rule === 'letter-hold-misfires',
+    );
+    const [hold] = JSON.parse(accidentsCommand([held, '--json']).output).holds;
+    expect(found.data.misfiresPer1000Words).toBe(hold.misfiresPer1000Words);
+  });
+
+  test('refuses a text that there is not, with a sentence', () => {
+    const outcome = checkCommand([held, '--text', 'no-such-text']);
+    expect(outcome.exitCode).toBe(2);
+    expect(outcome.problem).toMatch(/no-such-text/);
+  });
+});
 
 describe('check --json', () => {
   test('prints findings and needs in the stated shape', () => {

@@ -1,19 +1,26 @@
 import { parseArgs } from 'node:util';
+import { ok, type Result } from '../../core/base/result.ts';
+import { type AccidentFacts, accidentFacts } from '../../core/findings/accident-facts.ts';
+import { USUAL_LIMITS } from '../../core/findings/accident-limits.ts';
 import { factsOf } from '../../core/findings/facts.ts';
 import type { Finding } from '../../core/findings/find.ts';
 import { findAll } from '../../core/findings/find-all.ts';
+import type { HostLayout } from '../../core/host/host-layout.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
 import type { NeedRoute } from '../../core/routes/types.ts';
+import { findCounts } from '../find-counts.ts';
 import { findList } from '../find-list.ts';
 import { type NeedReport, needReports, needTable } from '../need-report.ts';
 import { needsToCheck } from '../needs-to-check.ts';
 import { openDesign } from '../open-design.ts';
 import { answered, type Outcome, refused } from '../outcome.ts';
+import { type PersonOptions, personOf } from '../person-of.ts';
 import { plainTable, shown } from '../plain-table.ts';
 
 /**
- * `check FILE [--needs NAME_OR_FILE]… [--json] [--host LAYOUT]`: findings and needs of a design. Without --needs: the
- * document's own needs, or `ascii` where it has none. Exit code 1 where something is broken or missing.
+ * `check FILE [--needs NAME_OR_FILE]… [--text NAME_OR_FILE] [--wpm N | --typist FILE] [--json] [--host LAYOUT]`: findings and
+ * needs of a design. Without --needs: the document's own needs, or `ascii` where it has none. With a text or a typist also
+ * what typing sets off. Exit code 1 where something is broken or missing.
  */
 export function checkCommand(args: readonly string[]): Outcome {
   const { values, positionals } = parseArgs({
@@ -21,6 +28,9 @@ export function checkCommand(args: readonly string[]): Outcome {
     allowPositionals: true,
     options: {
       needs: { type: 'string', multiple: true, default: [] },
+      text: { type: 'string' },
+      wpm: { type: 'string' },
+      typist: { type: 'string' },
       json: { type: 'boolean', default: false },
       host: { type: 'string' },
     },
@@ -32,7 +42,9 @@ export function checkCommand(args: readonly string[]): Outcome {
   const { keymap, host } = design.value;
   const asked = needsToCheck(keymap, values.needs);
   if (!asked.ok) return refused(asked.problem);
-  const facts = factsOf(keymap, host, asked.value, findList);
+  const accidents = accidentsAsked(keymap, host, values);
+  if (!accidents.ok) return refused(accidents.problem);
+  const facts = factsOf(keymap, host, asked.value, findList, accidents.value);
   const findings = findAll(facts);
   const reports = needReports(keymap, facts.needs);
   const well =
@@ -41,6 +53,20 @@ export function checkCommand(args: readonly string[]): Outcome {
     ? JSON.stringify({ findings: findings.map(plainFinding), needs: reports })
     : checkText(keymap, findings, facts.needs, reports);
   return answered(output, well ? 0 : 1);
+}
+
+/** What typing does to the design, where a text or a speed is named; the other is then as usual, and so are the limits. */
+function accidentsAsked(
+  keymap: Keymap,
+  host: HostLayout,
+  { text, ...who }: PersonOptions & { readonly text?: string | undefined },
+): Result<AccidentFacts | null, string> {
+  if (text === undefined && who.wpm === undefined && who.typist === undefined) return ok(null);
+  const person = personOf(who);
+  if (!person.ok) return person;
+  const counts = findCounts(text ?? 'english');
+  if (!counts.ok) return counts;
+  return ok(accidentFacts(keymap, host, counts.value, person.value, USUAL_LIMITS));
 }
 
 function plainFinding({ rule, severity, message, subjects, data }: Finding): object {

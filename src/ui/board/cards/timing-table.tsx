@@ -44,7 +44,13 @@ export function TimingTable({
 }
 
 function RuleButton({
-  cell: { holdBy, protection, misfires, misses, timing, inForce },
+  cell: {
+    protection,
+    misfires,
+    misses,
+    timing: { holdBy, quietBeforeMs, againWithinMs, sameHandTaps },
+    inForce,
+  },
   onTake,
 }: {
   readonly cell: RuleCell;
@@ -57,7 +63,7 @@ function RuleButton({
       className={styles.cell}
       aria-pressed={inForce}
       aria-label={`${name}: misfires ${rateInWords(misfires)} in 1,000 words, misses ${missesInWords(misses)}`}
-      onClick={() => onTake(timing)}
+      onClick={() => onTake({ holdBy, quietBeforeMs, againWithinMs, sameHandTaps })}
     >
       <span className={styles.misfires}>{misfires < 0.05 ? '0' : plainNumber(misfires)}</span>
       <span>{misses < 0.5 ? '0' : plainNumber(misses)}</span>
