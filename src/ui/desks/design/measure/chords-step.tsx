@@ -108,7 +108,7 @@ const WIDEST_MS = 120;
 function SpreadDots({ chords }: { readonly chords: readonly MeasuredChord[] }) {
   const x = (ms: number) => 8 + (Math.min(ms, WIDEST_MS) / WIDEST_MS) * 384;
   return (
-    <svg className={styles.dots} viewBox="0 0 400 36" aria-hidden="true">
+    <svg className={styles.dots} viewBox="0 0 412 36" aria-hidden="true">
       <path d="M8 18H392" />
       {[0, 40, 80, 120].map((ms) => (
         <text key={ms} x={x(ms)} y="34">

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useTypist } from '../../../../store/typist.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
@@ -18,6 +18,8 @@ export function TypingStep({
   const { typed } = useTypist();
   const [choice, setChoice] = useState(() => firstParagraph(typed.choice));
   const [count, setCount] = useState(recorder.count);
+  const field = useRef<HTMLTextAreaElement>(null);
+  useEffect(() => field.current?.focus(), []);
   const [isMute, setMute] = useState(false);
   return (
     <>
@@ -32,6 +34,7 @@ export function TypingStep({
         </p>
       )}
       <textarea
+        ref={field}
         className={styles.field}
         aria-label="Type here"
         rows={5}
