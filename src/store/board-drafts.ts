@@ -46,6 +46,8 @@ interface BoardDraftsActions {
   discard(): void;
   /** Puts the board under the design as one step of it. */
   use(): void;
+  /** Lets the work on a design go that was deleted. */
+  forget(designId: string): Promise<void>;
 }
 
 /** How many steps of the work can be undone. */
@@ -105,8 +107,8 @@ export const useBoardDrafts = create<BoardDraftsState & BoardDraftsActions>()((s
     select: (selected) => put({ ...work(), selected }),
     setAlike: (alike) => put({ ...work(), alike }),
     discard: () => {
-      set((state) => ({ works: without(state.works), isOpen: false, preview: null }));
-      void keepWork(values, useBench.getState().designId, null).catch(notKept);
+      set({ isOpen: false, preview: null });
+      void get().forget(useBench.getState().designId).catch(notKept);
     },
     use: () => {
       const { draft } = work();
@@ -114,6 +116,10 @@ export const useBoardDrafts = create<BoardDraftsState & BoardDraftsActions>()((s
       edit({ edit: 'set-board', board: draft.board, became: keysBecome(draft) });
       // Refused, for instance because the design is open in another tab: the work is still there.
       if (useBench.getState().keymap !== keymap) get().discard();
+    },
+    forget: async (designId) => {
+      set((state) => ({ works: without(state.works, designId) }));
+      await keepWork(values, designId, null);
     },
   };
 });
@@ -138,8 +144,8 @@ function isSameBoard(one: Board, other: Board): boolean {
   return one === other || JSON.stringify(one) === JSON.stringify(other);
 }
 
-function without(works: BoardDraftsState['works']): BoardDraftsState['works'] {
-  const { [useBench.getState().designId]: _, ...others } = works;
+function without(works: BoardDraftsState['works'], designId: string): BoardDraftsState['works'] {
+  const { [designId]: _, ...others } = works;
   return others;
 }
 

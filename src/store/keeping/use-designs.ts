@@ -1,4 +1,5 @@
 import { useStore } from 'zustand';
+import { useBoardDrafts } from '../board-drafts.ts';
 import { loadFirstDesign } from '../demo-designs.ts';
 import { versions } from '../versions/versions.ts';
 import { Branches } from './branches.ts';
@@ -19,7 +20,9 @@ export const designs = makeDesigns({
   shelf: new Shelf(values),
   histories: new Histories(histories),
   branches: new Branches(values),
-  forget: (id) => versions.getState().forget(id),
+  forget: async (id) => {
+    await Promise.all([versions.getState().forget(id), useBoardDrafts.getState().forget(id)]);
+  },
   keepVersion: (id, keymap, name) => versions.getState().keep(id, keymap, name),
   keeps,
   guard: (events) => new TabGuard(events),

@@ -91,9 +91,10 @@ function Head() {
   return (
     <header className={styles.head}>
       <h2 className={styles.title}>
-        {shown.board.name} <span className={panel.quiet}>{sizeWords(shown.board)}</span>
+        <span className={styles.name}>{shown.board.name}</span>
+        <span className={panel.quiet}>{sizeWords(shown.board)}</span>
       </h2>
-      <div className={panel.rowOfButtons}>
+      <div className={styles.actions}>
         <Button tone="quiet" onClick={() => setPrinting(true)}>
           Print at true size…
         </Button>

@@ -18,16 +18,16 @@ export function obey(command: ShapeCommand, key: KeyId, work: BoardWork, svg: SV
   const keys = isSelected ? [key, ...others] : [key];
   const step = stepOf(command, keys, draft, alike);
   if (step === null) return;
-  change(step.title, step.draft, step.selected);
   if (command.command === 'remove') focusBeside(svg, draft.board, keys);
+  change(step.title, step.draft, step.selected);
 }
 
-/** The focus goes on to a neighbour, so that it is not lost with a key. */
+/** The focus goes on to a neighbour before the keys go, so that it is not lost with them. */
 function focusBeside(svg: SVGSVGElement | null, board: Board, keys: readonly KeyId[]): void {
   const next = (['left', 'right', 'up', 'down'] as const)
     .map((way) => neighbourOf(board, keys[0] ?? '', way))
     .find((id) => id !== null && !keys.includes(id));
-  requestAnimationFrame(() => focus(svg, next ?? null));
+  focus(svg, next ?? null);
 }
 
 function focus(svg: SVGSVGElement | null, key: KeyId | null): void {

@@ -1,6 +1,7 @@
-import { type KeyboardEvent, useMemo, useRef } from 'react';
+import { type FocusEvent, type KeyboardEvent, useMemo, useRef } from 'react';
 import { overlappingCaps } from '../../../../core/board/caps.ts';
 import type { BoardDraft } from '../../../../core/board/draft.ts';
+import { partnersOf } from '../../../../core/board/partners.ts';
 import { keysOutOfReach } from '../../../../core/board/reach.ts';
 import { legendOf } from '../../../../core/host/legend.ts';
 import { bindingOn } from '../../../../core/keymap/lookup.ts';
@@ -33,6 +34,7 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
   const { guides, lasso, handlers } = useShapeGestures(svg, { draft, selected, alike, tool, finger }, camera);
   const legends = useLegends(shown);
   const wrong = useWrong(shown);
+  const following = useFollowing(shown, selected, alike);
   const { x, y, width, height } = camera.frame;
   const pressed = (event: KeyboardEvent<SVGSVGElement>) => {
     const key = event.target instanceof Element ? event.target.getAttribute('data-key') : null;
@@ -41,6 +43,10 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
     event.preventDefault();
     event.stopPropagation();
     obey(command, key, work, svg.current);
+  };
+  const focused = (event: FocusEvent<SVGSVGElement>) => {
+    const key = draft.board.keys.find(({ id }) => id === event.target.getAttribute('data-key'));
+    if (key !== undefined) camera.show(key);
   };
   return (
     <div className={styles.canvas} data-tool={tool}>
@@ -53,6 +59,7 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
         aria-label={`Board: ${shown.board.name}`}
         {...handlers}
         onKeyDown={pressed}
+        onFocus={focused}
       >
         <MillimetrePaper frame={camera.frame} />
         {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of shapes takes no focus */}
@@ -65,6 +72,7 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
               shape={key}
               legend={legends.get(key.id) ?? ''}
               selected={selected.includes(key.id)}
+              follows={following.has(key.id)}
               isNew={!legends.has(key.id)}
               wrong={wrong.has(key.id)}
             />
@@ -104,4 +112,16 @@ function useWrong({ board }: BoardDraft): ReadonlySet<KeyId> {
     () => new Set([...overlappingCaps(board).flat(), ...keysOutOfReach(board).map(({ key }) => key)]),
     [board],
   );
+}
+
+/** The mirror images that go along with what is selected. */
+function useFollowing(
+  { board }: BoardDraft,
+  selected: readonly KeyId[],
+  alike: boolean,
+): ReadonlySet<KeyId | undefined> {
+  return useMemo(() => {
+    const partners = partnersOf(board);
+    return new Set(alike ? selected.map((key) => partners.get(key)) : []);
+  }, [board, selected, alike]);
 }

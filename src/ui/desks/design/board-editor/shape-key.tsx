@@ -9,6 +9,8 @@ interface ShapeKeyProps {
   /** What its key of the design types on the base layer; "" for none. */
   readonly legend: string;
   readonly selected: boolean;
+  /** The mirror image of a selected key, which goes along with it. */
+  readonly follows: boolean;
   /** No key of the design. */
   readonly isNew: boolean;
   /** It overlaps another cap, or lies out of reach. */
@@ -16,7 +18,8 @@ interface ShapeKeyProps {
 }
 
 /** A cap of a board that is being worked on: whose finger it is, whether home, and what is bound on it. */
-export const ShapeKey = memo(function ShapeKey({ shape, legend, selected, isNew, wrong }: ShapeKeyProps) {
+export const ShapeKey = memo(function ShapeKey(props: ShapeKeyProps) {
+  const { shape, legend, selected, follows, isNew, wrong } = props;
   const { width, height } = shape;
   return (
     <g
@@ -24,6 +27,7 @@ export const ShapeKey = memo(function ShapeKey({ shape, legend, selected, isNew,
       transform={`translate(${shape.x} ${shape.y}) rotate(${shape.rotation})`}
       data-shape={shape.id}
       data-selected={selected}
+      data-follows={follows}
       data-new={isNew}
       data-wrong={wrong}
     >

@@ -52,7 +52,9 @@ export function useShapeGestures(
     if (kind === 'down' && event.pointerType === 'touch' && grip.on === 'bare') return;
     if (kind === 'down') capture(event);
     const scale = mmPerPx(element);
-    const { shiftKey: more, altKey: free } = event;
+    // A finger has no Shift: its presses add keys and take them away.
+    const more = event.shiftKey || event.pointerType === 'touch';
+    const free = event.altKey;
     take(
       shapeAfter(
         gesture.current,
