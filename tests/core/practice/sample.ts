@@ -55,6 +55,7 @@ export const sample: Keymap = {
   name: 'Weir keeper, 36 keys',
   board,
   hosts: [{ system: 'linux', layout: 'us', variant: '' }],
+  needs: { lists: ['ascii', 'editing', 'shortcuts'], own: [], waived: [] },
   layers: [
     { id: 'letters', name: 'Letters', places: drawnPlaces(board, LETTERS) },
     { id: 'moves', name: 'Moves', places: drawnPlaces(board, MOVES) },
