@@ -1,20 +1,21 @@
 import { useMemo } from 'react';
 import type { HostLayout } from '../../../core/host/host-layout.ts';
 import type { KeyId, Keymap, LayerId } from '../../../core/keymap/types.ts';
-import type { Lit } from '../../../store/bench-state.ts';
 import { boardScene } from '../../board/board-scene.ts';
 import { KeyDrawing } from '../../board/key-drawing.tsx';
-import { keyLights } from '../../board/key-lights.ts';
 import type { KeyScene } from '../../board/key-scene.ts';
 import { OrderBadge } from '../../board/order-badge.tsx';
+import type { Hint } from './hint.ts';
 import type { KeyFigure } from './key-figures.ts';
 import styles from './practise-board.module.css';
 
 /** What the board shows: bare caps, one layer with the way to a need, or a figure on each key. */
 export type BoardShows =
   | { readonly shows: 'caps' }
-  | { readonly shows: 'layer'; readonly layer: LayerId; readonly lit: Lit | null }
+  | { readonly shows: 'layer'; readonly layer: LayerId; readonly lights: Hint['lights'] }
   | { readonly shows: 'figures'; readonly marks: ReadonlyMap<KeyId, KeyFigure> };
+
+const NO_LIGHTS: Hint['lights'] = new Map();
 
 /** The board to look at while practising: never a place to edit it. */
 export function PractiseBoard({
@@ -32,7 +33,7 @@ export function PractiseBoard({
 }) {
   const layer = shows.shows === 'layer' ? shows.layer : (keymap.layers[0]?.id ?? '');
   const scene = useMemo(() => boardScene({ keymap, frontLayer: layer, host }), [keymap, layer, host]);
-  const lights = useMemo(() => keyLights(shows.shows === 'layer' ? shows.lit : null), [shows]);
+  const lights = shows.shows === 'layer' ? shows.lights : NO_LIGHTS;
   const { x, y, width, height } = scene.frame;
   return (
     <svg className={styles.board} viewBox={`${x} ${y} ${width} ${height}`} role="img" aria-label={label}>

@@ -49,7 +49,7 @@ export function PractiseDesk() {
                 host={room.host}
                 pressed={running.pressed}
                 label={hint === null ? 'The board, without legends' : `The board: ${hint.words}`}
-                shows={hint === null ? CAPS : { shows: 'layer', layer: hint.layer, lit: hint.lit }}
+                shows={hint === null ? CAPS : { shows: 'layer', layer: hint.layer, lights: hint.lights }}
               />
             </div>
           ) : (
@@ -64,6 +64,7 @@ export function PractiseDesk() {
 }
 
 const CAPS: BoardShows = { shows: 'caps' };
+const NO_LIGHTS: ReadonlyMap<string, string> = new Map();
 const NOTHING: ReadonlySet<string> = new Set();
 
 type View = 'keys' | 'overlay' | HeatOf;
@@ -93,7 +94,7 @@ function RestingBoard({ room, overlay }: { readonly room: Room; readonly overlay
   const view = views.find(({ value }) => value === wished)?.value ?? 'keys';
   const shows = useMemo((): BoardShows => {
     const { board, layers } = room.keymap;
-    if (view === 'keys') return { shows: 'layer', layer: layers[0]?.id ?? '', lit: null };
+    if (view === 'keys') return { shows: 'layer', layer: layers[0]?.id ?? '', lights: NO_LIGHTS };
     const marks = view === 'overlay' ? overlayFigures(board, overlay) : heatFigures(board, heat, view);
     return { shows: 'figures', marks };
   }, [view, heat, overlay, room.keymap]);

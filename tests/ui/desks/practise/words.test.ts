@@ -7,6 +7,7 @@ import { rankNeeds } from '../../../../src/core/practice/ranked-needs.ts';
 import { newSession, type Session } from '../../../../src/core/practice/session.ts';
 import { FRESH_CARD } from '../../../../src/core/practice/spacing.ts';
 import { findRoutes } from '../../../../src/core/routes/find-routes.ts';
+import { hintFor } from '../../../../src/ui/desks/practise/hint.ts';
 import { heatFigures } from '../../../../src/ui/desks/practise/key-figures.ts';
 import { needSections } from '../../../../src/ui/desks/practise/need-sections.ts';
 import { curveLabel, forecastWords } from '../../../../src/ui/desks/practise/plot-words.ts';
@@ -21,7 +22,7 @@ import {
 } from '../../../../src/ui/desks/practise/practise-words.ts';
 import { roundTicks, scaleOf } from '../../../../src/ui/desks/practise/scale.ts';
 import { faultLines, sessionWords } from '../../../../src/ui/desks/practise/summary.ts';
-import { need, sample } from '../../../core/practice/sample.ts';
+import { need, sample, waysOf } from '../../../core/practice/sample.ts';
 
 const DAY = 24 * 60 * 60 * 1000;
 const ranked = (texts: readonly string[]) =>
@@ -144,6 +145,26 @@ describe('forecast in words', () => {
     );
     expect(curveLabel('Symbols', [], band)).toBe('Symbols: no times yet.');
   });
+});
+
+test('a hint numbers the steps; the keys of a chord share one', () => {
+  const hint = (text: string) => hintFor(text, sample, waysOf([text]));
+  expect(hint('1')).toEqual({
+    layer: 'letters',
+    lights: new Map([
+      ['L32', '1'],
+      ['L33', '1'],
+    ]),
+    words: 'press left index bottom + left middle bottom together (1)',
+  });
+  expect(hint('(')).toMatchObject({
+    layer: 'signs',
+    lights: new Map([
+      ['RT2', '1_'],
+      ['L24', '2'],
+    ]),
+  });
+  expect(hintFor('ß', sample, waysOf(['ß']))).toBeNull();
 });
 
 test('the heat of a key has a step, a figure and words', () => {
