@@ -42,8 +42,6 @@ interface BoardDraftsActions {
   redo(): void;
   select(keys: readonly KeyId[]): void;
   setAlike(alike: boolean): void;
-  /** Gives the work up; the design's board is as it was. */
-  discard(): void;
   /** Puts the board under the design as one step of it. */
   use(): void;
   /** Lets the work on a design go that was deleted. */
@@ -106,16 +104,14 @@ export const useBoardDrafts = create<BoardDraftsState & BoardDraftsActions>()((s
     },
     select: (selected) => put({ ...work(), selected }),
     setAlike: (alike) => put({ ...work(), alike }),
-    discard: () => {
-      set({ isOpen: false, preview: null });
-      void get().forget(useBench.getState().designId).catch(notKept);
-    },
     use: () => {
       const { draft } = work();
       const { edit, keymap } = useBench.getState();
       edit({ edit: 'set-board', board: draft.board, became: keysBecome(draft) });
       // Refused, for instance because the design is open in another tab: the work is still there.
-      if (useBench.getState().keymap !== keymap) get().discard();
+      if (useBench.getState().keymap === keymap) return;
+      set({ isOpen: false, preview: null });
+      void get().forget(useBench.getState().designId).catch(notKept);
     },
     forget: async (designId) => {
       set((state) => ({ works: without(state.works, designId) }));

@@ -138,6 +138,9 @@ test('a new design goes on to its board, and what is done to it is there after t
   await page.reload();
   await button(page, 'Change the board…').click();
   await expect(page.getByRole('spinbutton', { name: 'Gap between the halves, number' })).toHaveValue('30');
+  await button(page, 'Undo all').click();
+  await expect(heading(page)).toContainText('36 keys, one piece');
+  await page.keyboard.press('Control+z');
   await button(page, 'Use this board').click();
   await expect(button(page, 'Change the board…')).toBeVisible();
   expect((await exported(page)).board).toMatchObject({ name: '36 keys, split', madeFrom: { gapMm: 30 } });
@@ -167,7 +170,7 @@ test('all of it by keyboard: walk, move, turn, add, remove, give to a finger, un
 
 test('a board is printed at its true size, on a page or a half on each', async ({ page }) => {
   await openEditor(page);
-  await button(page, 'Print at true size…').click();
+  await button(page, 'Print…').click();
   for (const [paper, width, pages] of [
     ['A4', 297, 1],
     ['US Letter', 279.4, 2],
@@ -193,7 +196,7 @@ test('axe finds nothing on the board editor and its dialogs, light and dark', as
     await page.emulateMedia({ colorScheme });
     await key(page, 'R22').click();
     expect(await accessibilityFaults(page)).toEqual([]);
-    await button(page, 'Print at true size…').click();
+    await button(page, 'Print…').click();
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.keyboard.press('Escape');
   }

@@ -51,13 +51,13 @@ describe('the work on a board', () => {
     expect(work().past).toEqual([]);
   });
 
-  test('is kept while another design is looked at, and given up by discarding', () => {
+  test('is kept while another design is looked at, and goes with its design', async () => {
     drafts().change('Move a key', aside());
     useBench.getState().open('two', DESIGN);
     expect(work().past).toEqual([]);
     useBench.getState().open('one', DESIGN);
     expect(work().past).toHaveLength(1);
-    drafts().discard();
+    await drafts().forget('one');
     expect(work().draft.board).toBe(DESIGN.board);
   });
 

@@ -36,3 +36,9 @@ export const CrossIcon = () => (
     <path d="m3.5 3.5 9 9m0-9-9 9" />
   </Icon>
 );
+
+export const BackIcon = () => (
+  <Icon>
+    <path d="M7 3.5 2.5 8 7 12.5M2.5 8h11" />
+  </Icon>
+);

@@ -9,7 +9,7 @@ import {
   useSensor,
   useSensors,
 } from '@dnd-kit/core';
-import { useState } from 'react';
+import { lazy, useState } from 'react';
 import { useFindings } from '../../../store/accidents/use-accidents.ts';
 import { useAnalysis } from '../../../store/analysis.ts';
 import { useBench } from '../../../store/bench.ts';
@@ -21,7 +21,6 @@ import { keyHalfCollision } from '../../board/key-half-collision.ts';
 import { Choice } from '../../widgets/choice.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
 import { AccidentsPanel } from './accidents/accidents-panel.tsx';
-import { BoardEditor } from './board-editor/board-editor.tsx';
 import { BoardLine } from './board-editor/board-line.tsx';
 import { CoveragePanel } from './coverage/coverage-panel.tsx';
 import styles from './design-desk.module.css';
@@ -42,6 +41,11 @@ const TOUCH = { activationConstraint: { delay: 180, tolerance: 8 } };
 const NO_DRAG_BY_KEYS = {
   draggable: 'Press Enter to pick this up, then Enter on a key of the board to put it down.',
 };
+
+/** Most visits never open it. */
+const BoardEditor = lazy(async () => ({
+  default: (await import('./board-editor/board-editor.tsx')).BoardEditor,
+}));
 
 /** The design desk: the keys and what is on them, or in their place the board itself. */
 export function DesignDesk() {

@@ -1,10 +1,11 @@
 import { useState } from 'react';
+import { draftOf } from '../../../../core/board/draft.ts';
 import type { Finger } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { Button, IconButton } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
 import { DeskFrame } from '../../../widgets/desk-frame.tsx';
-import { RedoIcon, UndoIcon } from '../../../widgets/icons.tsx';
+import { BackIcon, RedoIcon, UndoIcon } from '../../../widgets/icons.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import { Switch } from '../../../widgets/switch.tsx';
 import styles from './board-editor.module.css';
@@ -80,7 +81,7 @@ function LostCount() {
 function Head() {
   const { draft, shown } = useBoardWork();
   const { losses } = useBecame(draft);
-  const { use, discard, close } = useBoardDrafts.getState();
+  const { use, close, change } = useBoardDrafts.getState();
   const [asking, setAsking] = useState(false);
   const [printing, setPrinting] = useState(false);
   const changed = isChanged(draft);
@@ -90,18 +91,23 @@ function Head() {
   };
   return (
     <header className={styles.head}>
+      {changed && (
+        <IconButton label="Back to the keys; the work on the board is kept" onClick={close}>
+          <BackIcon />
+        </IconButton>
+      )}
       <h2 className={styles.title}>
         <span className={styles.name}>{shown.board.name}</span>
         <span className={panel.quiet}>{sizeWords(shown.board)}</span>
       </h2>
       <div className={styles.actions}>
-        <Button tone="quiet" onClick={() => setPrinting(true)}>
-          Print at true size…
+        <Button tone="quiet" title="At true size, to lay the hands on" onClick={() => setPrinting(true)}>
+          Print…
         </Button>
         {changed ? (
           <>
-            <Button tone="quiet" onClick={discard}>
-              Discard
+            <Button tone="quiet" onClick={() => change('Undo all', draftOf(draft.origin))}>
+              Undo all
             </Button>
             <Button tone="accent" onClick={wanted}>
               Use this board

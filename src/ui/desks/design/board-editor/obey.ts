@@ -4,9 +4,19 @@ import { type BoardWork, useBoardDrafts } from '../../../../store/board-drafts.t
 import { elementOfKey } from '../../../board/key-element.ts';
 import type { ShapeCommand } from './shape-command.ts';
 import { stepOf } from './shape-step.ts';
+import { spokenAfter } from './shape-words.ts';
 
-/** Does what was asked for at a key: to the selected keys if it is one of them, else to it alone. */
-export function obey(command: ShapeCommand, key: KeyId, work: BoardWork, svg: SVGSVGElement | null): void {
+/**
+ * Does what was asked for at a key: to the selected keys if it is one of them, else to it alone. What came of it is
+ * said aloud.
+ */
+export function obey(
+  command: ShapeCommand,
+  key: KeyId,
+  work: BoardWork,
+  svg: SVGSVGElement | null,
+  say: (text: string) => void,
+): void {
   const { select, change } = useBoardDrafts.getState();
   const { draft, selected, alike } = work;
   const others = selected.filter((each) => each !== key);
@@ -20,6 +30,7 @@ export function obey(command: ShapeCommand, key: KeyId, work: BoardWork, svg: SV
   if (step === null) return;
   if (command.command === 'remove') focusBeside(svg, draft.board, keys);
   change(step.title, step.draft, step.selected);
+  say(spokenAfter(step.title, step.draft.board, key));
 }
 
 /** The focus goes on to a neighbour before the keys go, so that it is not lost with them. */

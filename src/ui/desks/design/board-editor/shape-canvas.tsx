@@ -1,4 +1,4 @@
-import { type FocusEvent, type KeyboardEvent, useMemo, useRef } from 'react';
+import { type FocusEvent, type KeyboardEvent, useMemo, useRef, useState } from 'react';
 import { overlappingCaps } from '../../../../core/board/caps.ts';
 import type { BoardDraft } from '../../../../core/board/draft.ts';
 import { partnersOf } from '../../../../core/board/partners.ts';
@@ -26,6 +26,7 @@ import { useShapeGestures } from './use-shape-gestures.ts';
 /** The board that is being worked on, to scale, to take hold of. */
 export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly finger: Finger }) {
   const svg = useRef<SVGSVGElement>(null);
+  const [spoken, say] = useState('');
   const work = useBoardWork();
   const { draft, shown, selected, alike } = work;
   // The frame follows finished steps only: it must not move under a gesture.
@@ -42,7 +43,7 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
     if (key === null || command === null) return;
     event.preventDefault();
     event.stopPropagation();
-    obey(command, key, work, svg.current);
+    obey(command, key, work, svg.current, say);
   };
   const focused = (event: FocusEvent<SVGSVGElement>) => {
     const key = draft.board.keys.find(({ id }) => id === event.target.getAttribute('data-key'));
@@ -87,6 +88,7 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
         {lasso !== null && <rect className={styles.lasso} {...lasso} />}
       </svg>
       <ZoomButtons camera={camera} />
+      <output className={styles.spoken}>{spoken}</output>
     </div>
   );
 }

@@ -48,6 +48,12 @@ export function shapeLabel(board: Board, key: BoardKey, isNew: boolean): string 
   return [keyName(board, key.id), place, ...(isNew ? ['new'] : [])].join('; ');
 }
 
+/** What is said aloud after a step by keyboard: the key as it is now, or that it is gone. */
+export function spokenAfter(title: string, board: Board, id: KeyId): string {
+  const key = board.keys.find((each) => each.id === id);
+  return key === undefined ? `${title}: done` : `${title}: ${shapeLabel(board, key, false)}`;
+}
+
 /** A length as it is shown: "12.5 mm". */
 export function mm(value: number): string {
   return `${Math.round(value * 100) / 100 + 0} mm`;

@@ -10,6 +10,7 @@ import {
   overlapWords,
   shapeLabel,
   sizeWords,
+  spokenAfter,
 } from '../../../../../src/ui/desks/design/board-editor/shape-words.ts';
 import { readyBoard } from '../../../../core/board/boards.ts';
 
@@ -69,6 +70,11 @@ describe('a board in words', () => {
     expect(farWords(BOARD, { key: 'L12', home: 'L22', mm: 50.4 })).toContain(
       'lies 50 mm from left index home',
     );
+  });
+
+  test('what is said after a step by keyboard', () => {
+    expect(spokenAfter('Move a key', BOARD, 'R22')).toMatch(/^Move a key: right index home; across /);
+    expect(spokenAfter('Remove a key', BOARD, 'gone')).toBe('Remove a key: done');
   });
 
   test('whether it differs from the design’s', () => {
