@@ -87,6 +87,9 @@ test('types with real keys, fires a chord of three inside its window and misses 
   await expect(page.getByRole('button', { name: /^at (1,999.9|2,000|2,000.1) ms/ })).toContainText(
     'Left Control + Backspaceuio',
   );
+
+  await page.getByLabel('Hold against it').selectOption({ label: 'Two-shore almanac, 42 keys' });
+  await expect(page.getByText(/^\d+ places? differs?; /)).toBeVisible();
 });
 
 test('marks a slip, proves a setting against it, keeps it in the design and the stream with the browser', async ({

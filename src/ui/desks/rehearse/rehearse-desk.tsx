@@ -16,6 +16,7 @@ import { TypingBar } from './typing-bar.tsx';
 /** The rehearse desk: where presses come from, the time line, and what can be learnt from it. */
 export function RehearseDesk() {
   const [toType, setToType] = useState('');
+  const slipCount = useSlipCount();
   return (
     <DeskFrame
       left={<SourcePanel toType={toType} onToType={setToType} />}
@@ -28,7 +29,7 @@ export function RehearseDesk() {
       }
       right={<RightSide />}
       rightLabel="Slips, settings"
-      rightBadge={<SlipCount />}
+      rightBadge={slipCount}
     />
   );
 }
@@ -59,8 +60,8 @@ function RightSide() {
   );
 }
 
-/** How many slips there are: what a closed side must still say. */
-function SlipCount() {
+/** How many slips there are: what a closed side must still say; null for none. */
+function useSlipCount(): number | null {
   const played = usePlayed();
   const meant = useRehearsal((state) => state.stream?.meant ?? null);
   const count = played?.ok ? slipsIn(played.value, meant).length : 0;

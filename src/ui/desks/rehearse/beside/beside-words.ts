@@ -16,10 +16,11 @@ export function differenceWords(items: readonly Item[]): string {
 
 /** How the two runs compare, in one or two sentences. */
 export function laterWords(count: number, alike: number, later: Comparison['laterMs']): string {
+  const outputs = alike === 1 ? '1 output' : `${alike.toLocaleString('en')} outputs`;
   const differ =
     count === 0
-      ? `Nothing differs in ${alike.toLocaleString('en')} outputs.`
-      : `${count} ${count === 1 ? 'place differs' : 'places differ'}; ${alike.toLocaleString('en')} outputs are alike.`;
+      ? `Nothing differs in ${outputs}.`
+      : `${count} ${count === 1 ? 'place differs' : 'places differ'}; ${outputs} ${alike === 1 ? 'is' : 'are'} alike.`;
   if (later === null || (Math.round(later.mean * 10) === 0 && Math.round(later.most * 10) === 0))
     return differ;
   const way = (value: number) => `${ms(Math.abs(value))} ${value < 0 ? 'sooner' : 'later'}`;

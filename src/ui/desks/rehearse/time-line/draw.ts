@@ -221,7 +221,7 @@ function labels(pen: Pen, { lanes, layout, colors }: Picture): void {
       pen.fillStyle = colors.muted;
       pen.fillText(hand === 'left' ? 'Left hand' : 'Right hand', 12, top - 9);
     }
-    pen.font = `${Math.min(13, layout.laneHeight - 2)}px ${colors.font}`;
+    pen.font = `${Math.min(13, Math.max(10, layout.laneHeight - 2))}px ${colors.font}`;
     pen.fillStyle = colors.ink;
     pen.textAlign = 'right';
     pen.fillText(cut(pen, label, LABELS - 20), LABELS - 10, top + layout.laneHeight / 2 + 0.5);

@@ -19,7 +19,7 @@ export const RULER = 24;
 export const ROW = 28;
 const FINGER_GAP = 4;
 const HAND_GAP = 20;
-const LANE = { least: 14, most: 26 };
+const LANE = { least: 11, most: 26 };
 
 /** Lays the lanes out in so much height; they get no thinner than can be read, and then it is higher. */
 export function layoutOf(lanes: readonly Lane[], height: number, hasOther: boolean): Layout {

@@ -39,6 +39,7 @@ const SNAP = 6;
 /** A run as an oscilloscope shows it: a lane a key, and under them why and what came out. */
 export function TimeLine(props: TimeLineProps) {
   const { run, names, other, cursorMs, onCursor, follows } = props;
+  /** Null shows the whole stream, however wide the window gets. */
   const view = useRef<View | null>(null);
   const keyCount = run.presses.length;
   // biome-ignore lint/correctness/useExhaustiveDependencies: a run that is typed live grows in place
@@ -46,7 +47,6 @@ export function TimeLine(props: TimeLineProps) {
   const canvas = useCanvas((pen, width, height) => {
     const right = width - LABELS;
     const now = follows ? following(run.endMs, right) : (view.current ?? fitted(run.endMs, right));
-    view.current = now;
     const until = now.from + right * now.msPerPx;
     const layout = layoutOf(lanes, height, other !== null);
     draw(pen, {
@@ -65,7 +65,7 @@ export function TimeLine(props: TimeLineProps) {
   });
   const width = canvas.size.width - LABELS;
   const overview = useRef<() => void>(() => {});
-  const show = (next: View) => {
+  const show = (next: View | null) => {
     view.current = next;
     canvas.request();
     overview.current();
@@ -119,7 +119,7 @@ export function TimeLine(props: TimeLineProps) {
       case 'zoom':
         return zoom(command.closer ? 1 / ZOOM : ZOOM);
       default:
-        return show(fitted(run.endMs, width));
+        return show(null);
     }
   };
   return (
@@ -139,7 +139,7 @@ export function TimeLine(props: TimeLineProps) {
         <IconButton label="Zoom in (+)" onClick={() => zoom(1 / ZOOM)}>
           +
         </IconButton>
-        <IconButton label="The whole stream (0)" onClick={() => show(fitted(run.endMs, width))}>
+        <IconButton label="The whole stream (0)" onClick={() => show(null)}>
           ↔
         </IconButton>
       </div>
