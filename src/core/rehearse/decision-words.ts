@@ -118,6 +118,8 @@ function settledWords(run: Run, decision: Decision, names: Names): string {
       return `${by} was pressed and released while ${name} was down: hold`;
     case 'S8':
       return `${name} was down ${ms(decision.t - (data?.since ?? decision.t))}, as long as “hold after” allows: hold`;
+    case 'S14':
+      return `${by} was pressed after ${name} had been down alone for long: hold`;
     case 'S9':
       return `${name}: ${what}, the only action that it has`;
     default:

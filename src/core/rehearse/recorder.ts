@@ -39,7 +39,7 @@ export class Recorder implements Run {
     this.host = host;
     this.reader = createTypedReader(host);
     this.engine = createEngine(compileKeymap(keymap, host), {
-      output: (t, type, code) => this.output(t, type, code),
+      output: (t, type, code, lifting) => this.output(t, type, code, lifting),
       trace: (entry) => this.trace(entry),
     });
   }
@@ -141,11 +141,12 @@ export class Recorder implements Run {
     return [found];
   }
 
-  private output(t: number, type: Output['type'], code: Code): void {
+  private output(t: number, type: Output['type'], code: Code, lifting: true | undefined): void {
     if (type === 'press') this.causeOf.set(code, this.cause);
-    this.outputs.push({ t, type, code, cause: type === 'press' ? this.cause : -1 });
+    const event = lifting === undefined ? { t, type, code } : { t, type, code, lifting };
+    this.outputs.push({ ...event, cause: type === 'press' ? this.cause : -1 });
     this.endMs = Math.max(this.endMs, t);
-    this.reader.feed({ type, code });
+    this.reader.feed(event);
     const produced = this.reader.produced();
     for (let at = this.items.length; at < produced.length; at++) {
       const item = produced[at];

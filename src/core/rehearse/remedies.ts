@@ -185,6 +185,7 @@ function againstHold(run: Run, decision: Decision, names: Names): readonly Candi
             holdAfterMs: longer,
           }),
         ]),
+    ...(timing.tapIfAlone ? [] : [timed(settled, 'tap if alone', { tapIfAlone: true })]),
     ...(timing.holdBy === 'press-inside'
       ? [timed(settled, `hold by ${HOLD_BY['tap-inside']}`, { holdBy: 'tap-inside' })]
       : []),

@@ -10,8 +10,8 @@ export interface StateAt {
   readonly modifiersOn: readonly Code[];
   /** Keys that may yet become a chord, and which. */
   readonly waits: { readonly keys: readonly KeyId[]; readonly chords: readonly ChordId[] } | null;
-  /** The key of which tap or hold is not settled. */
-  readonly open: KeyId | null;
+  /** The key or the firing of which tap or hold is not settled. */
+  readonly open: { readonly key: KeyId } | { readonly chord: ChordId } | null;
 }
 
 /** The state right after everything that happened up to and at t, ms. Costs a pass over the run. */
@@ -37,16 +37,21 @@ function modifiersAt({ outputs }: Run, t: number): readonly Code[] {
 function decidedAt({ decisions, keymap }: Run, t: number): Pick<StateAt, 'layersOn' | 'waits' | 'open'> {
   const on = new Set<LayerId>();
   let waits: StateAt['waits'] = null;
-  let open: KeyId | null = null;
-  for (const { t: at, what, key, layer, data } of decisions) {
+  let open: StateAt['open'] = null;
+  for (const { t: at, what, key, chord, layer, data } of decisions) {
     if (at > t) break;
     if (what === 'layer-on' && layer !== undefined) on.add(layer);
     else if (what === 'layer-off' && layer !== undefined) on.delete(layer);
     else if (what === 'waiting') waits = { keys: data?.keys ?? [], chords: data?.chords ?? [] };
     else if (what === 'chord' || what === 'no-chord') waits = null;
-    else if (what === 'open') open = key ?? null;
-    else if ((what === 'tap' || what === 'hold') && key === open) open = null;
+    else if (what === 'open') open = key === undefined ? { chord: chord ?? '' } : { key };
+    else if ((what === 'tap' || what === 'hold') && isOpen(open, key, chord)) open = null;
   }
   const layersOn = keymap.layers.filter(({ id }, index) => index === 0 || on.has(id)).map(({ id }) => id);
   return { layersOn, waits, open };
+}
+
+function isOpen(open: StateAt['open'], key: KeyId | undefined, chord: ChordId | undefined): boolean {
+  if (open === null) return false;
+  return 'key' in open ? open.key === key : key === undefined && open.chord === chord;
 }

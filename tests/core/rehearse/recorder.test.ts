@@ -84,7 +84,7 @@ describe('the state at a moment', () => {
     [0, { layersOn: ['base', 'digits'], keysDown: ['2'], modifiersOn: [], open: null, waits: null }],
     [120, { layersOn: ['base', 'digits'], keysDown: ['2', 'J'] }],
     [200, { layersOn: ['base'], keysDown: [] }],
-    [400, { open: 'F', keysDown: ['F'], modifiersOn: [] }],
+    [400, { open: { key: 'F' }, keysDown: ['F'], modifiersOn: [] }],
     [610, { open: null, keysDown: ['F', 'A'], modifiersOn: ['ShiftLeft'] }],
     [810, { waits: { keys: ['R'], chords: ['rt'] } }],
     [850, { waits: null, keysDown: ['R'] }],

@@ -77,6 +77,7 @@ describe('settings that would have prevented a slip', () => {
     const { found } = remedies(`${typed('A', 0)} F↓300 F↑530 ${typed('S', 700)}`, 'afs');
     expect(found.map(({ title }) => title)).toEqual([
       'F: hold after 230 ms instead of 200 ms',
+      'F: tap if alone',
       'F: quiet before 305 ms',
     ]);
   });

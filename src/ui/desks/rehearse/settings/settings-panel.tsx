@@ -81,6 +81,13 @@ function HoldSettings({ names }: { readonly names: Names }) {
           everywhere({ sameHandTaps: on }, on ? 'Same hand taps everywhere' : 'Same hand does not tap')
         }
       />
+      <Switch
+        label="Tap if alone"
+        on={timing.tapIfAlone}
+        onChange={(on) =>
+          everywhere({ tapIfAlone: on }, on ? 'Tap if alone everywhere' : 'No tap for being alone')
+        }
+      />
       <h2 className={styles.heading}>One by one: hold after</h2>
       <div className={styles.pair}>
         {holdTaps.map(({ place, binding }) => (

@@ -18,7 +18,12 @@ export function stateRows(run: Run, t: number, names: Names): readonly (readonly
         ? 'nothing'
         : `${listed(waits.keys.map((key) => names.key(key)))} for ${listed(waits.chords.map((chord) => names.chord(chord)))}`,
     ],
-    ['Open', open === null ? 'nothing' : `${names.key(open)}: tap or hold`],
+    [
+      'Open',
+      open === null
+        ? 'nothing'
+        : `${'key' in open ? names.key(open.key) : names.chord(open.chord)}: tap or hold`,
+    ],
     ['Keys down', orNone(keysDown.map((key) => names.key(key)))],
   ];
 }
