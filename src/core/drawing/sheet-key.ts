@@ -4,7 +4,7 @@ import { capMark, dotMark, homeMark, type KeyMark, tickMark } from './key-shapes
 import { sideMarks, textMarks } from './key-side.ts';
 import { NoteBook } from './sheet-notes.ts';
 import { rungMarks } from './sheet-rung.ts';
-import { holdWordings, type SheetSource, tapWordings } from './sheet-source.ts';
+import { holdWordings, type SheetSource, tapWording } from './sheet-source.ts';
 
 /** How the keys of one board of a sheet are laid out; the same for all of them. */
 export interface KeyManner {
@@ -20,6 +20,8 @@ export interface KeyManner {
 const GUTTER_MM = 0.7;
 const MOST_TAP_PT = 19;
 const MOST_WORD_PT = 11;
+/** Two legends on a key are each no larger than this. */
+const MOST_SHIFTED_PT = 13;
 const MOST_HOLD_PT = 8.5;
 /** A further board recalls the base layer no larger than this. */
 const RECALLED_PT = 10;
@@ -95,19 +97,29 @@ type Drawn = readonly KeyMark[];
 function tapMarks(
   key: BoardKey,
   layer: Layer,
-  { tap, hold }: Binding,
+  binding: Binding,
   column: Column,
   source: SheetSource,
   notes: NoteBook,
 ): Drawn {
+  const { tap, onShift, hold } = binding;
   if (tap === undefined) return [];
   const height = column.height * (hold === undefined ? 1 : TAP_OVER_HOLD);
   const y = (height - column.height) / 2;
-  if (tap.do === 'nothing') return [dotMark(column.x, y, 0.9)];
-  const wordings = tapWordings(tap, source);
-  const mostPt = [...(wordings[0] ?? '')].length > 2 ? MOST_WORD_PT : MOST_TAP_PT;
+  if (tap.do === 'nothing' && onShift === undefined) return [dotMark(column.x, y, 0.9)];
+  const plain = tapWording({ tap }, source);
+  const mostPt = [...plain].length > 2 ? MOST_WORD_PT : MOST_TAP_PT;
   const space = { x: column.x, y, width: column.width, height, mostPt, mostLines: 3 };
-  return sideMarks({ key: key.id, layer, side: 'tap', action: tap, wordings }, space, source, notes);
+  const what = { key: key.id, layer, side: 'tap', action: tap } as const;
+  const wordings = [tapWording(binding, source)];
+  if (onShift === undefined) return sideMarks({ ...what, wordings }, space, source, notes);
+  const both = { ...space, mostPt: Math.min(mostPt, MOST_SHIFTED_PT) };
+  const whole = textMarks(wordings, both, source, 'ink');
+  if (whole !== null) return whole.marks;
+  const part = textMarks([`${plain} ${notes.nextSign}`], both, source, 'ink');
+  const marks = part?.marks ?? sideMarks({ ...what, wordings: [plain] }, space, source, notes);
+  notes.add(key.id, layer, 'onShift', onShift, source);
+  return marks;
 }
 
 function holdMarks(
@@ -141,5 +153,5 @@ function recalled(key: BoardKey, column: Column, source: SheetSource): Drawn {
   const tap = layer && bindingOn(layer, key.id)?.tap;
   if (tap === undefined || tap.do === 'nothing') return [];
   const space = { ...column, y: 0, mostPt: RECALLED_PT, mostLines: 2 };
-  return textMarks(tapWordings(tap, source), space, source, 'muted')?.marks ?? [];
+  return textMarks([tapWording({ tap }, source)], space, source, 'muted')?.marks ?? [];
 }

@@ -4,7 +4,7 @@ import { wrapped } from './set-text.ts';
 import { ASIDE_LOOK, hangingBlocks, headBlock, linesAt, type Setting } from './sheet-blocks.ts';
 import type { Block } from './sheet-flow.ts';
 import { type BoxMark, centred, LEAST_PT, linesMm, type Mark } from './sheet-marks.ts';
-import type { SheetSource } from './sheet-source.ts';
+import { SHIFT_SIGN, type SheetSource } from './sheet-source.ts';
 import type { SheetType } from './sheet-type.ts';
 import { timingText } from './timing-text.ts';
 
@@ -46,11 +46,15 @@ const numbered: Sign = (x, y, type) => [
   ...centred(type, ['1'], x, y, { face: 'sans', sizePt: LEAST_PT, ink: 'ink' }),
 ];
 
+const shifted: Sign = (x, y, type) =>
+  centred(type, [SHIFT_SIGN], x, y, { face: 'sans', sizePt: 8, ink: 'ink' });
+
 /** How the drawing is read, as far as the design has such signs, and the times that hold where nothing else is said. */
 export function readingBlocks(source: SheetSource, setting: Setting): readonly Block[] {
   const has = signsIn(source);
   const rows: readonly (readonly [wanted: boolean, sign: Sign, text: string])[] = [
     [has.hold, held, 'under the line: what holding the key does'],
+    [has.shift, shifted, 'under Shift, where that gives something of its own'],
     [has.rungs, ladderSign(source.rungs), 'the ladder: each layer at its own height, the lowest at the foot'],
     [has.heldRung, heldOnRung, 'underlined on a rung: what holding does there'],
     [has.rungs, (x, y) => [tickMark(x, y, 1.6, 'muted')], 'falls through to the layer below'],
@@ -84,6 +88,7 @@ function signsIn({ keymap, rungs }: SheetSource) {
   const onBase = Object.values(base?.places ?? {});
   const above = upper.flatMap((layer) => Object.values(layer.places));
   return {
+    shift: [...onBase, ...above].some(({ onShift }) => onShift !== undefined),
     hold: onBase.some(({ hold }) => hold !== undefined),
     heldRung: above.some(({ hold }) => hold !== undefined),
     rungs: rungs.length > 0,

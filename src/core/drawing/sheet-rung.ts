@@ -1,11 +1,11 @@
-import { legendOf, tapLegend } from '../host/legend.ts';
+import { legendOf } from '../host/legend.ts';
 import { bindingOn } from '../keymap/lookup.ts';
 import type { Binding, BoardKey, Layer } from '../keymap/types.ts';
 import { dotMark, type KeyMark, tickMark, underline } from './key-shapes.ts';
 import { MM_OF_POINT, settable, textMm } from './set-text.ts';
 import { baselineAt, type Ink, LEADING, LEAST_PT, textAt } from './sheet-marks.ts';
-import { type NoteBook, noteSign } from './sheet-notes.ts';
-import type { SheetSource } from './sheet-source.ts';
+import type { NoteBook } from './sheet-notes.ts';
+import { type SheetSource, tapWording } from './sheet-source.ts';
 import type { FaceName } from './sheet-type.ts';
 
 /** The room that a cap has for its ladder, mm from its middle; the ladder stands in the middle of the height. */
@@ -76,7 +76,7 @@ function rungOf(rung: Rung, slot: Slot, source: SheetSource, notes: NoteBook): r
     radius: 0,
     fill: ink,
   };
-  if (binding.tap?.do === 'nothing' && binding.hold === undefined)
+  if (binding.tap?.do === 'nothing' && binding.onShift === undefined && binding.hold === undefined)
     return [bar, dotMark(slot.x + 0.5, slot.y, 0.7)];
   return [bar, ...written(rung, binding, slot, source, notes)];
 }
@@ -96,13 +96,17 @@ function written(
   notes: NoteBook,
 ): readonly KeyMark[] {
   const typed: readonly Piece[] =
-    tap === undefined ? [] : [{ text: tapLegend(tap, onShift, source), look: 'plain' }];
+    tap === undefined ? [] : [{ text: tapWording({ tap }, source), look: 'plain' }];
+  const shifted: readonly Piece[] =
+    onShift === undefined ? typed : [{ text: tapWording({ tap, onShift }, source), look: 'plain' }];
   const held: readonly Piece[] = hold === undefined ? [] : [{ text: legendOf(hold, source), look: 'held' }];
-  const sign: Piece = { text: noteSign(notes.notes.length + 1), look: 'sign' };
-  const whole = lineMarks([...typed, ...held], slot, source);
+  const sign: Piece = { text: notes.nextSign, look: 'sign' };
+  const whole = lineMarks([...shifted, ...held], slot, source);
   if (whole !== null) return whole;
-  const part = tap !== undefined && hold !== undefined ? lineMarks([...typed, sign], slot, source) : null;
+  const isMore = onShift !== undefined || hold !== undefined;
+  const part = tap !== undefined && isMore ? lineMarks([...typed, sign], slot, source) : null;
   if (tap !== undefined && part === null) notes.add(key.id, layer, 'tap', tap, source);
+  if (onShift !== undefined) notes.add(key.id, layer, 'onShift', onShift, source);
   if (hold !== undefined) notes.add(key.id, layer, 'hold', hold, source);
   return part ?? lineMarks([sign], slot, source) ?? [];
 }

@@ -1,6 +1,6 @@
 import { keyName } from '../board/key-name.ts';
 import { entryWords } from '../findings/entry-words.ts';
-import { actionInWords, legendOf } from '../host/legend.ts';
+import { chordDoes, legendOf } from '../host/legend.ts';
 import { layerWords } from '../keymap/action-words.ts';
 import { bindingOn } from '../keymap/lookup.ts';
 import { chordsOf } from '../keymap/timing.ts';
@@ -135,7 +135,7 @@ function shortName(key: KeyId, source: SheetSource): string {
 }
 
 function givesText(chord: Chord, source: SheetSource): string {
-  const words = actionInWords(chord.action, source);
+  const words = chordDoes(chord, source);
   if (chord.layers === undefined) return words;
   return `${words} (on ${chord.layers.map((layer) => layerWords(source.keymap, layer)).join(', ')})`;
 }

@@ -1,7 +1,7 @@
 import type { designFacts } from '../findings/facts.ts';
 import { actionInWords, type LegendSource, legendOf } from '../host/legend.ts';
 import { layerWords } from '../keymap/action-words.ts';
-import type { Action, Keymap, Layer } from '../keymap/types.ts';
+import type { Action, Binding, Keymap, Layer } from '../keymap/types.ts';
 import type { SheetType } from './sheet-type.ts';
 
 /** What every part of a sheet is drawn from. */
@@ -13,9 +13,18 @@ export interface SheetSource extends LegendSource {
   readonly rungs: readonly number[];
 }
 
-/** Wordings of a tap, the one that is wanted first. */
-export function tapWordings(action: Action, source: SheetSource): readonly string[] {
-  return [legendOf(action, source)];
+/** What stands before a legend that comes with Shift. */
+export const SHIFT_SIGN = '⇧';
+
+/** What a tap gives; with what comes in its place under Shift, where that is something of its own. */
+export function tapWording({ tap, onShift }: Pick<Binding, 'tap' | 'onShift'>, source: SheetSource): string {
+  const plain = tap === undefined ? '' : legendOf(tap, source);
+  return onShift === undefined ? plain : `${plain} ${shiftedWording(onShift, source)}`;
+}
+
+/** What comes with Shift, under its sign; a blank says so, since a bare sign would be misread. */
+function shiftedWording(action: Action, source: SheetSource): string {
+  return `${SHIFT_SIGN}${legendOf(action, source) || 'blank'}`;
 }
 
 /** Wordings of a hold: in words, else as it stands on a key. */

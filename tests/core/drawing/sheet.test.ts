@@ -8,8 +8,7 @@ import type { HostLayout } from '../../../src/core/host/host-layout.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import { readKeymap } from '../../../src/core/keymap/read.ts';
 import type { Binding, Keymap } from '../../../src/core/keymap/types.ts';
-import { ACTION_KINDS } from '../arbitraries/keymap-actions.ts';
-import { keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
+import { grownKeymapArbitrary } from '../arbitraries/grown-keymap.ts';
 import { sheetFaults } from './sheet-faults.ts';
 import { projectType } from './sheet-type-of-project.ts';
 import { smallDesign } from './small-design.ts';
@@ -67,13 +66,7 @@ describe('nothing on a sheet is too small, off its page or key, or over another 
   });
 
   test('on random designs, some with turned keys, many layers and characters without a glyph', () => {
-    const keymaps = keymapArbitrary({
-      minKeys: 4,
-      maxKeys: 22,
-      maxLayers: 9,
-      maxChords: 8,
-      kinds: ACTION_KINDS,
-    });
+    const keymaps = grownKeymapArbitrary({ minKeys: 4, maxKeys: 22, maxLayers: 9, maxChords: 8 });
     fc.assert(
       fc.property(
         keymaps,
@@ -85,7 +78,7 @@ describe('nothing on a sheet is too small, off its page or key, or over another 
           expect(faultsOf({ keymap: { ...keymap, board }, host: usHost, ...choice, type })).toEqual([]);
         },
       ),
-      { numRuns: 12, seed: 11 },
+      { numRuns: 10, seed: 11 },
     );
   });
 
@@ -146,6 +139,39 @@ describe('chords', () => {
   test('a key in the table goes by its name where it types no short text', () => {
     const texts = textsOf({ keymap: smallDesign, host: usHost, ...A4_LANDSCAPE, type });
     expect(texts.join(' ')).toContain('{ + Ctrl C');
+  });
+});
+
+describe('what comes with Shift, and holds of chords', () => {
+  const [base, ...upper] = smallDesign.layers;
+  const onShift = { do: 'char', char: 'ß' } as const;
+  const grown: Keymap = {
+    ...smallDesign,
+    layers: [
+      {
+        id: 'base',
+        name: 'Base',
+        places: { ...base?.places, I: { tap: { do: 'char', char: 's' }, onShift } },
+      },
+      ...upper,
+    ],
+    chords: [
+      {
+        id: 'c1',
+        keys: ['M', 'I'],
+        windowMs: 45,
+        action: { do: 'key', code: 'Tab' },
+        hold: { do: 'key', code: 'AltLeft' },
+        onShift,
+      },
+    ],
+  };
+
+  test('stand on the key under the sign for Shift, and in the table in words', () => {
+    const texts = textsOf({ keymap: grown, host: usHost, ...A4_LANDSCAPE, type }).join(' ');
+    expect(texts).toContain('s ⇧ß');
+    expect(texts).toContain('under Shift, where that gives something of its own');
+    expect(texts.replace(/\s+/g, ' ')).toMatch(/Tab \(under Shift .*ß\), .*held: .*Left Alt/);
   });
 });
 

@@ -27,12 +27,16 @@ export function worksheetTables(keymap: Keymap, host: HostLayout): readonly Work
   if (chords.length === 0) return layers;
   const chordRows = chords.map((row, at) => ({
     id: String(at),
-    cells: [row.where, sideText(row.tap), row.layer, row.timing],
+    cells: [row.where, givesText(row), row.layer, row.timing],
   }));
   return [
     ...layers,
     { id: 'chords', title: 'Chords', heads: ['Keys', 'Gives', 'On', 'Timing'], rows: chordRows },
   ];
+}
+
+function givesText(row: WorksheetRow): string {
+  return row.hold.words === '' ? sideText(row.tap) : `${sideText(row.tap)}; held: ${sideText(row.hold)}`;
 }
 
 function sideText({ words, codes }: WorksheetRow['tap']): string {
