@@ -34,7 +34,9 @@ export function FiguresButtons({
         Delete my figures
       </Button>
       <Button onClick={save}>Save as a file</Button>
-      <Button onClick={onMore}>Measure more</Button>
+      <Button tone={person === null ? 'accent' : 'plain'} onClick={onMore}>
+        Measure more
+      </Button>
       {person !== null && (
         <Button tone="accent" onClick={use}>
           {isUsed ? 'Done' : 'Use them for estimates'}

@@ -1,3 +1,4 @@
+import { CAUTION } from '../../../../core/base/care.ts';
 import { fingerDwellMs } from '../../../../core/typist/dwells.ts';
 import { ratioOfGroup } from '../../../../core/typist/fit-intervals.ts';
 import { dwellPlot, intervalPlot, spreadPlot } from '../../../../core/typist/fit-plots.ts';
@@ -38,10 +39,10 @@ export function FiguresStep({ typist: { file, fit, person } }: { readonly typist
       {clock !== null && <p className={styles.warning}>{clock}</p>}
       {person !== null && <Plots typist={{ file, fit, person }} />}
       <p className={styles.small}>
-        {howLittle(fit.intervals?.alphaMs.count ?? 0)} Figures lie between the two numbers in 95 of 100 cases:
-        by likelihood ratio for intervals (Wilks 1938), Student’s t for dwell, chi squared for chords. It was
-        measured on this keyboard; a split board may feel and time otherwise. Where typing hurts, stop, and
-        ask somebody who knows about it.
+        {person !== null && `${howLittle(fit.intervals?.alphaMs.count ?? 0)} `}Figures lie between the two
+        numbers in 95 of 100 cases: by likelihood ratio for intervals (Wilks 1938), Student’s t for dwell, chi
+        squared for chords. It was measured on this keyboard; a split board may feel and time otherwise.{' '}
+        {CAUTION}
       </p>
     </>
   );

@@ -64,7 +64,7 @@ export function missingSentences({ intervals, dwells, spread }: Fit): readonly s
 
 /** How little it is, said beside the figures. */
 export function howLittle(letterPairs: number): string {
-  return `${letterPairs.toLocaleString('en')} pairs of letters fix a speed; a single pair stands among them once or twice. Figures of a class are weighed with those of the sample, the fewer pairs the more. Measuring again on another day adds to it.`;
+  return `${letterPairs.toLocaleString('en')} pairs of letters fix a speed; a single pair stands among them once or twice. The figures of a class lean towards the sample’s, the more so the fewer its pairs. Measuring again on another day adds to it.`;
 }
 
 /** What came close together, beside what the fitted model expects: that is where chords are set off. */
