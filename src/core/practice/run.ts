@@ -66,7 +66,9 @@ export class Run {
       }
       const took = Math.max(0, event.t - this.#since);
       this.#since = event.t;
-      now = withTime(withDone(now, wallAt(event.t), took, asked.way.known), Math.min(took, PAUSE_MS));
+      // After a pause the time says nothing about the fingers.
+      const tookMs = took > PAUSE_MS ? null : took;
+      now = withTime(withDone(now, wallAt(event.t), tookMs, asked.way.known), Math.min(took, PAUSE_MS));
       if (wantedNeed(now) === null) now = prompted(now, material());
     }
   }

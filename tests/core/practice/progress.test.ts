@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { foldSessions, progressOf } from '../../../src/core/practice/progress.ts';
 import type { Attempt, KnownRoute, SessionLog } from '../../../src/core/practice/session-log.ts';
 import { standingOf, usualMsOf } from '../../../src/core/practice/standing.ts';
+import { sample, waysOf } from './sample.ts';
 
 const DAY = 24 * 60 * 60 * 1000;
 const route = (signature: string): KnownRoute => ({ signature, words: `by ${signature}`, keys: [signature] });
@@ -67,6 +68,22 @@ describe('progress', () => {
   test('a need that the design has lost keeps its figures', () => {
     expect(ofA([session(0, 'a✓200')], new Map())).toMatchObject({ attempts: 1, moved: null });
   });
+});
+
+test('two keys change places in the design: what they typed must be relearnt, and nothing else', () => {
+  const [letters, ...others] = sample.layers;
+  if (letters === undefined) throw new Error('no layer');
+  const { R23: k = {}, R24: l = {}, ...rest } = letters.places;
+  const swapped = { ...sample, layers: [{ ...letters, places: { ...rest, R23: l, R24: k } }, ...others] };
+  const texts = ['k', 'l', 'j', '-', '_'];
+  const before = waysOf(texts);
+  const routes = Object.fromEntries(texts.map((text) => [text, before.of(text)?.known ?? route('')]));
+  const practised = { ...session(0, texts.map((text) => `${text}✓200`).join(' ')), routes };
+  const after = waysOf(texts, swapped);
+  const progress = progressOf(foldSessions([practised]), (text) => after.of(text)?.known ?? null);
+  expect(texts.filter((text) => progress.get(text)?.moved != null)).toEqual(['k', 'l']);
+  expect(progress.get('k')?.moved?.from.words).toBe('press right middle home');
+  expect(after.of('k')?.known.words).toBe('press right ring home');
 });
 
 describe('how a need stands', () => {

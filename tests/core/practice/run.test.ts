@@ -50,7 +50,9 @@ describe('a run', () => {
   });
 
   test('counts a long gap as a pause', () => {
-    expect(typed(fresh, 2, 60_000).activeMs).toBe(30_000);
+    const session = typed(fresh, 4, 60_000);
+    expect(session.activeMs).toBe(60_000);
+    expect(session.attempts.map(({ ms }) => ms)).toEqual([null, null, null, null]);
   });
 });
 

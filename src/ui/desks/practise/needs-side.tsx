@@ -61,6 +61,9 @@ export function NeedsSide({
   );
 }
 
+/** A chip with more letters than fit into half of the list takes a line of its own. */
+const MOST_LETTERS = 13;
+
 function Chip(props: {
   readonly sign: NeedSign;
   readonly isAsked: boolean;
@@ -73,6 +76,7 @@ function Chip(props: {
       type="button"
       className={styles.chip}
       data-word={isWord}
+      data-long={glyph.length > MOST_LETTERS}
       data-asked={props.isAsked}
       aria-pressed={props.isChosen}
       aria-label={name}

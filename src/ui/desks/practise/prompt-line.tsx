@@ -20,7 +20,11 @@ export function PromptLine({
   const { position, attempts, slip } = session;
   const done = attempts.slice(attempts.length - Math.min(position, attempts.length));
   return (
-    <ol className={styles.prompt} aria-label="To be typed">
+    <ol
+      className={styles.prompt}
+      aria-label="To be typed"
+      data-place={`${session.prompts.length}.${position}`}
+    >
       {prompt.needs.map((need, at) => {
         const { glyph, name, isWord } = signOf(need, keymap, host);
         const wasWrong = at < position ? done[at]?.right === false : at === position && slip !== null;

@@ -85,6 +85,14 @@ export function useRun(room: Room, overlay: Overlay): Running {
   // biome-ignore lint/correctness/useExhaustiveDependencies: the ways are the reason, though not used
   useEffect(() => pause, [ways, pause]);
 
+  useEffect(() => {
+    const hidden = () => {
+      if (document.visibilityState === 'hidden') pause();
+    };
+    document.addEventListener('visibilitychange', hidden);
+    return () => document.removeEventListener('visibilitychange', hidden);
+  }, [pause]);
+
   const typing = useTyping({
     active,
     onLeave: pause,
