@@ -1,0 +1,73 @@
+import { isCode, isModifier, MODIFIERS, type Modifier } from '../keymap/codes.ts';
+
+/** A key event as a browser tells it of a real board: nothing but results. Times in ms on the event's own clock. */
+export interface HeardKey {
+  readonly kind: 'down' | 'up';
+  /** W3C `code`; empty where the browser does not say. */
+  readonly code: string;
+  /** W3C `key`: the character, `Dead`, or the name of the key. */
+  readonly key: string;
+  readonly timeMs: number;
+  readonly repeat: boolean;
+}
+
+/** One thing that the computer received: a key with the modifiers down around it, or modifiers by themselves. */
+export interface HeardStroke {
+  readonly code: string;
+  /** In the order of rule I6. */
+  readonly with: readonly Modifier[];
+  readonly key: string;
+  readonly timeMs: number;
+}
+
+/** A press that follows its own release sooner than this is no finger, ms (common practice, no source). */
+export const CHATTER_MS = 30;
+
+/** A press too soon after its own release. */
+export interface Bounce {
+  readonly code: string;
+  readonly gapMs: number;
+}
+
+/** What was heard, in strokes, with the presses that no finger made set apart. */
+export interface Heard {
+  readonly strokes: readonly HeardStroke[];
+  readonly bounces: readonly Bounce[];
+  /** Codes that are still down, and since when, ms. */
+  readonly down: ReadonlyMap<string, number>;
+}
+
+/**
+ * Reads events into strokes. A modifier counts by itself when it comes up with no other press since it went down. Codes that a
+ * right board sends twice in a row, as quickly as it likes, are in `twice`: they cannot be told from a bounce.
+ */
+export function readHeard(events: readonly HeardKey[], twice: ReadonlySet<string> = new Set()): Heard {
+  const down = new Map<string, number>();
+  const upAt = new Map<string, number>();
+  const strokes: HeardStroke[] = [];
+  const bounces: Bounce[] = [];
+  let last = '';
+  const around = () => MODIFIERS.filter((modifier) => down.has(modifier));
+  for (const { kind, code, key, timeMs, repeat } of events) {
+    if (kind === 'up') {
+      if (down.delete(code) && isModifierCode(code) && last === code) {
+        strokes.push({ code, with: around(), key, timeMs });
+        last = '';
+      }
+      upAt.set(code, timeMs);
+      continue;
+    }
+    if (repeat || down.has(code)) continue;
+    const since = timeMs - (upAt.get(code) ?? Number.NEGATIVE_INFINITY);
+    const isBounce = since < CHATTER_MS && !twice.has(code);
+    if (isBounce) bounces.push({ code, gapMs: since });
+    else if (!isModifierCode(code)) strokes.push({ code, with: around(), key, timeMs });
+    down.set(code, timeMs);
+    if (!isBounce) last = code;
+  }
+  return { strokes, bounces, down };
+}
+
+function isModifierCode(code: string): boolean {
+  return isCode(code) && isModifier(code);
+}

@@ -1,0 +1,71 @@
+import type { ExpectedStroke } from './expected.ts';
+import { type Bounce, type HeardKey, type HeardStroke, readHeard } from './heard.ts';
+import type { CheckStep } from './steps.ts';
+
+export type Verdict = 'right' | 'wrong' | 'silent';
+
+/** What a step came to. Plain data, kept as it is. */
+export interface StepResult {
+  readonly step: string;
+  readonly verdict: Verdict;
+  /** What came. */
+  readonly strokes: readonly HeardStroke[];
+  /** The right keys came, but the computer made other characters of them. */
+  readonly otherCharacters: boolean;
+  readonly bounces: readonly Bounce[];
+  /** Codes that were still down at the end. */
+  readonly stuck: readonly string[];
+}
+
+/** Judges a step by all that was heard while it was asked for. A key that bounces or sticks makes it wrong. */
+export function judge(step: CheckStep, heard: readonly HeardKey[]): StepResult {
+  const { strokes, bounces, down } = readHeard(heard, sentTwice(step));
+  const rightKeys = sameCodes(step.expects, strokes);
+  const otherCharacters = rightKeys && !sameCharacters(step.expects, strokes);
+  const isRight = rightKeys && !otherCharacters && bounces.length === 0 && down.size === 0;
+  const isSilent = strokes.length === 0 && step.expects.length > 0 && down.size === 0;
+  const verdict = isSilent ? 'silent' : isRight ? 'right' : 'wrong';
+  return { step: step.id, verdict, strokes, otherCharacters, bounces, stuck: [...down.keys()] };
+}
+
+/** Whether as much has come as a right board sends and every key is up: the next step can be asked for. */
+export function isSettled(step: CheckStep, heard: readonly HeardKey[]): boolean {
+  const { strokes, down } = readHeard(heard, sentTwice(step));
+  return down.size === 0 && strokes.length > 0 && strokes.length >= step.expects.length;
+}
+
+/** Codes that have been down for so long that no finger holds them any more, ms; the keyboard's own repeats say nothing else. */
+export function stuckFor(heard: readonly HeardKey[], nowMs: number, longMs = 3000): readonly string[] {
+  return [...readHeard(heard).down].filter(([, since]) => nowMs - since >= longMs).map(([code]) => code);
+}
+
+/** Codes that a right board sends more than once, modifiers included. */
+function sentTwice({ expects }: CheckStep): ReadonlySet<string> {
+  const codes = expects.flatMap(({ code, with: around }) => [...around, code]);
+  return new Set(codes.filter((code, at) => codes.indexOf(code) !== at));
+}
+
+function sameCodes(expects: readonly ExpectedStroke[], strokes: readonly HeardStroke[]): boolean {
+  return (
+    expects.length === strokes.length &&
+    expects.every(({ code, with: around }, at) => {
+      const stroke = strokes[at];
+      return stroke?.code === code && around.join() === stroke.with.join();
+    })
+  );
+}
+
+/** Whether the browser's names of the keys are those of the host layout; where it names none, nothing is held against it. */
+function sameCharacters(expects: readonly ExpectedStroke[], strokes: readonly HeardStroke[]): boolean {
+  return expects.every(({ key }, at) => {
+    const came = strokes[at]?.key ?? '';
+    return key === null || came === '' || came === 'Unidentified' || came === 'Process' || came === key;
+  });
+}
+
+/** Strokes as one text to compare by: codes and the modifiers around them. */
+export function strokesText(
+  strokes: readonly { readonly code: string; readonly with: readonly string[] }[],
+): string {
+  return strokes.map(({ code, with: around }) => [...around, code].join('+')).join(' ');
+}

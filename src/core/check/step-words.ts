@@ -1,0 +1,46 @@
+import { keyName } from '../board/key-name.ts';
+import { codeName } from '../host/code-names.ts';
+import { actionInWords, type LegendSource } from '../host/legend.ts';
+import { layerWords } from '../keymap/action-words.ts';
+import { isCode } from '../keymap/codes.ts';
+import { chordName } from '../practice/fault-words.ts';
+import type { StepResult } from './judge.ts';
+import type { CheckStep } from './steps.ts';
+
+/** What a step is about: "right index home, Letters, held", "chord Tab". */
+export function stepName({ keymap }: LegendSource, step: CheckStep): string {
+  if ('chord' in step.at) {
+    return `chord ${chordName(keymap, step.at.chord)}${sideWords(step.at.side)}`;
+  }
+  const { place, side } = step.at;
+  return `${keyName(keymap.board, place.key)} on ${layerWords(keymap, place.layer)}${sideWords(side)}`;
+}
+
+function sideWords(side: 'tap' | 'onShift' | 'hold'): string {
+  if (side === 'hold') return ', held';
+  return side === 'onShift' ? ', with Shift' : '';
+}
+
+/** What to do for a step: one line per move, "hold right inner thumb", "press L and M together". */
+export function stepMoves({ keymap }: LegendSource, step: CheckStep): readonly string[] {
+  return step.way.map(({ move, keys }) => {
+    const names = keys.map((key) => keyName(keymap.board, key)).join(' and ');
+    if (move === 'release') return `let ${names} go`;
+    return `${move} ${names}${keys.length > 1 ? ' together' : ''}`;
+  });
+}
+
+/** What a right board gives for it. */
+export function stepGives(source: LegendSource, step: CheckStep): string {
+  return actionInWords(step.action, source);
+}
+
+/** What came, as strokes in words; "nothing" for nothing. */
+export function cameWords({ strokes }: StepResult): string {
+  if (strokes.length === 0) return 'nothing';
+  return strokes.map(({ code, with: around }) => [...around, code].map(named).join(' + ')).join(', then ');
+}
+
+function named(code: string): string {
+  return isCode(code) ? codeName(code) : code === '' ? 'a key that the browser does not name' : code;
+}

@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+import { type HeardKey, readHeard } from '../../../src/core/check/heard.ts';
+import { isSettled, judge, stuckFor } from '../../../src/core/check/judge.ts';
+import { checkPlan } from '../../../src/core/check/steps.ts';
+import { usHost } from '../../../src/core/host/us.ts';
+import type { Action } from '../../../src/core/keymap/types.ts';
+import { layer, small } from '../keymap/small.ts';
+
+/** Events from a short notation: "KeyA↓0 KeyA↑40"; the key is the letter of the code, Shift and the like by their name. */
+function heard(text: string, keys: Readonly<Record<string, string>> = {}): readonly HeardKey[] {
+  return text.split(' ').flatMap((part) => {
+    const [, code = '', way, ms] = /^(\w+)([↓↑])([\d.]+)$/u.exec(part) ?? [];
+    if (part === '') return [];
+    const key =
+      keys[code] ??
+      code
+        .replace(/^Key/, '')
+        .replace(/(Left|Right)$/, '')
+        .toLowerCase();
+    return [{ kind: way === '↓' ? 'down' : 'up', code, key, timeMs: Number(ms), repeat: false } as const];
+  });
+}
+
+const stepFor = (action: Action) => {
+  const [step] = checkPlan(small([layer('base', { k1: { tap: action } })]), usHost).steps;
+  if (step === undefined) throw new Error('no step');
+  return step;
+};
+const letter = stepFor({ do: 'key', code: 'KeyA' });
+const capital = stepFor({ do: 'char', char: 'A' });
+const doubled = stepFor({ do: 'text', text: 'aa' });
+
+test.each([
+  ['the key', letter, 'KeyA↓0 KeyA↑50', 'right'],
+  ['nothing', letter, '', 'silent'],
+  ['another key', letter, 'KeyB↓0 KeyB↑50', 'wrong'],
+  ['the key twice', letter, 'KeyA↓0 KeyA↑50 KeyA↓200 KeyA↑250', 'wrong'],
+  ['the key, bouncing', letter, 'KeyA↓0 KeyA↑50 KeyA↓62 KeyA↑70', 'wrong'],
+  ['the key, still down', letter, 'KeyA↓0', 'wrong'],
+  ['Shift around it', capital, 'ShiftLeft↓0 KeyA↓1 KeyA↑40 ShiftLeft↑41', 'right'],
+  ['the other Shift around it', capital, 'ShiftRight↓0 KeyA↓1 KeyA↑40 ShiftRight↑41', 'wrong'],
+  ['Shift before it and not around it', capital, 'ShiftLeft↓0 ShiftLeft↑1 KeyA↓2 KeyA↑40', 'wrong'],
+  ['two of one key at once, as a board sends a text', doubled, 'KeyA↓0 KeyA↑1 KeyA↓2 KeyA↑3', 'right'],
+])('%s', (_, step, text, verdict) => {
+  expect(judge(step, heard(text, step === capital ? { KeyA: 'A' } : {})).verdict).toBe(verdict);
+});
+
+test('the right key with another character is told apart', () => {
+  expect(judge(letter, heard('KeyA↓0 KeyA↑50', { KeyA: 'q' }))).toMatchObject({
+    verdict: 'wrong',
+    otherCharacters: true,
+  });
+});
+
+test('the gap of a bounce is told, and a slow second press is none', () => {
+  expect(readHeard(heard('KeyA↓0 KeyA↑50 KeyA↓62.5 KeyA↑70')).bounces).toEqual([
+    { code: 'KeyA', gapMs: 12.5 },
+  ]);
+  expect(readHeard(heard('KeyA↓0 KeyA↑50 KeyA↓80 KeyA↑120')).bounces).toEqual([]);
+});
+
+describe('when to go on', () => {
+  test.each([
+    ['nothing yet', '', false],
+    ['the key is still down', 'KeyA↓0', false],
+    ['the key is up', 'KeyA↓0 KeyA↑50', true],
+  ])('%s', (_, text, settled) => {
+    expect(isSettled(letter, heard(text))).toBe(settled);
+  });
+
+  test('a text is waited for to its end', () => {
+    expect(isSettled(doubled, heard('KeyA↓0 KeyA↑1'))).toBe(false);
+  });
+
+  test('a key that stays down for three seconds is stuck', () => {
+    expect(stuckFor(heard('KeyA↓100'), 3099)).toEqual([]);
+    expect(stuckFor(heard('KeyA↓100'), 3100)).toEqual(['KeyA']);
+  });
+});
