@@ -24,7 +24,7 @@ export function faultWords(
     case 'swapped': {
       const [one, other] = fault.keys.map(name);
       return {
-        what: `${one} and ${other} each give what the other should.`,
+        what: `${sentence(one ?? '')} and ${other} each give what the other should.`,
         todo: 'Exchange the two in the wiring or in the board’s own key order, or exchange what stands on them in the design.',
       };
     }

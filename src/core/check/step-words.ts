@@ -35,10 +35,17 @@ export function stepGives(source: LegendSource, step: CheckStep): string {
   return actionInWords(step.action, source);
 }
 
+/** More strokes than these are only counted. */
+const MOST_TOLD = 5;
+
 /** What came, as strokes in words; "nothing" for nothing. */
 export function cameWords({ strokes }: StepResult): string {
   if (strokes.length === 0) return 'nothing';
-  return strokes.map(({ code, with: around }) => [...around, code].map(named).join(' + ')).join(', then ');
+  const told = strokes
+    .slice(0, MOST_TOLD)
+    .map(({ code, with: around }) => [...around, code].map(named).join(' + '));
+  const more = strokes.length > MOST_TOLD ? `, and ${strokes.length - MOST_TOLD} more` : '';
+  return `${told.join(', then ')}${more}`;
 }
 
 function named(code: string): string {

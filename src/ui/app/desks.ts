@@ -25,6 +25,11 @@ export const DESKS: readonly Desk[] = [
     Desk: lazy(async () => ({ default: (await import('../desks/practise/practise-desk.tsx')).PractiseDesk })),
   },
   {
+    id: 'check',
+    title: 'Check',
+    Desk: lazy(async () => ({ default: (await import('../desks/check/check-desk.tsx')).CheckDesk })),
+  },
+  {
     id: 'sheet',
     title: 'Sheet',
     Desk: lazy(async () => ({ default: (await import('../desks/sheet/sheet-desk.tsx')).SheetDesk })),

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { Button } from '../../../widgets/button.tsx';
+import { Button } from './button.tsx';
 
 /** Puts a text on the clipboard and says whether the browser let it. */
 export function CopyButton({ label, textOf }: { readonly label: string; readonly textOf: () => string }) {
