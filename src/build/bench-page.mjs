@@ -1,5 +1,5 @@
 /**
- * The last part of `npm run bench`: an edit on the benchmark design in the built page, findings included. Reports how long it
+ * The last part of `npm run bench`: an edit on the benchmark design in the built page, findings and accidents included. Reports how long it
  * takes until it is painted, and the `long-animation-frame` entries (frames over 50 ms) that it made; then the same for the
  * counting of ten megabytes of text. It never fails on time.
  */
@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, runnerImport } from 'vite';
 import { benchRehearse } from './bench-rehearse.mjs';
+import { benchSimulation } from './bench-simulation.mjs';
 import { importDesign, openBuiltPage } from './built-page.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -90,7 +91,7 @@ async function countText() {
   return { ms, frames: await longFrames() };
 }
 
-console.log('\nPage: 42 keys, 8 layers, 30 chords, findings included');
+console.log('\nPage: 42 keys, 8 layers, 30 chords, findings and accidents included');
 console.log(
   `an edit until it is painted   ${median(painted).toFixed(1)} ms at the median of ${EDITS}, at most ${Math.max(...painted).toFixed(1)} ms`,
 );
@@ -100,5 +101,6 @@ console.log(
 );
 if (undo === 0) console.log('No edit was made: the figures above are of nothing.');
 
+await benchSimulation(page, framesText);
 await benchRehearse(page, root, load);
 await built.close();

@@ -16,7 +16,7 @@ export interface CountProgress {
 /** What was counted, and what was not. */
 export interface CountedFiles {
   readonly counts: TextCounts;
-  /** Runs of up to four characters in the first `RUN_CHARACTERS`, the rarest long ones left out. */
+  /** Runs of up to four characters: of a long text in a part of every piece, about `RUN_CHARACTERS` in all, the rarest long ones left out. */
   readonly runs: RunCounts;
   /** Files that were counted. */
   readonly files: number;
@@ -33,9 +33,9 @@ export interface CountedFiles {
 /** How much is read in all: more says little that is new. */
 export const TEXT_BYTES = 100_000_000;
 
-/** In how many characters runs are counted: what follows what is known well by then, and it takes long. */
-const RUN_CHARACTERS = 3_000_000;
-/** Longer runs that stand there less often say nothing. */
+/** In about how many characters runs are counted: what follows what is known well by then, and it takes long. */
+const RUN_CHARACTERS = 600_000;
+/** Longer runs that stand less often in so long a text say nothing. */
 const LEAST_RUNS = { triple: 2, quadruple: 3 };
 
 /** Bytes at the beginning of a file in which a NUL says that it is no text: common practice, no source. */
@@ -55,11 +55,15 @@ export async function countFiles(
 ): Promise<CountedFiles> {
   const counter = createTextCounter();
   const runs = createRunCounter();
-  let runCharacters = 0;
+  const all = Math.min(
+    mostBytes,
+    files.reduce((sum, { size }) => sum + size, 0),
+  );
+  const share = Math.min(1, RUN_CHARACTERS / Math.max(1, all));
   const add = (piece: string) => {
     counter.add(piece);
-    if (runCharacters < RUN_CHARACTERS) runs.add(piece);
-    runCharacters += piece.length;
+    runs.add(beginningOf(piece, share));
+    if (share < 1) runs.endText();
   };
   const found = { text: 0, binary: 0, other: 0, unreadable: 0, beyond: 0 };
   let bytes = 0;
@@ -81,16 +85,21 @@ export async function countFiles(
   tell({ files: files.length, bytes });
   return {
     counts: counter.counts(),
-    runs: withoutRareRuns(
-      runs.counts(),
-      runCharacters > RUN_CHARACTERS / 10 ? LEAST_RUNS : { triple: 1, quadruple: 1 },
-    ),
+    runs: share < 1 ? withoutRareRuns(runs.counts(), LEAST_RUNS) : runs.counts(),
     files: found.text + found.other,
     binaries: found.binary,
     otherwiseEncoded: found.other,
     unreadable: found.unreadable,
     beyondLimit: found.beyond,
   };
+}
+
+/** A share of a piece from its beginning, no character cut in two. */
+function beginningOf(piece: string, share: number): string {
+  if (share === 1) return piece;
+  const end = Math.ceil(piece.length * share);
+  const last = piece.charCodeAt(end - 1);
+  return piece.slice(0, last >= 0xd800 && last < 0xdc00 ? end - 1 : end);
 }
 
 async function countFile(

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { countOfRun } from '../../../src/core/needs/counts-runs.ts';
 import { countFiles, type ReadableFile } from '../../../src/workers/count-files.ts';
 
 /** A file that hands its bytes out in the given pieces. */
@@ -27,6 +28,34 @@ describe('counting files', () => {
     expect(counts.total).toBe(5);
     expect(counts.pairs.get('b')?.get('c')).toBe(1);
     expect(counts.pairs.get('d')?.size).toBe(0);
+  });
+
+  test('runs across the chunks of one file, none across two files', async () => {
+    const { runs } = await countFiles([file('ab', 'cd'), file('e')], quiet);
+    expect(countOfRun(runs, [...'abcd'])).toBe(1);
+    expect(countOfRun(runs, [...'de'])).toBe(0);
+    expect(runs.total).toBe(5);
+  });
+
+  test('of a long text runs in a part of every piece, as often as in all of it', async () => {
+    const { counts, runs } = await countFiles(
+      [file('ab😀'.repeat(200_000), 'ab😀'.repeat(200_000)), file('cd'.repeat(100_000))],
+      quiet,
+    );
+    expect(runs.total).toBeGreaterThan(200_000);
+    expect(runs.total).toBeLessThan(600_001);
+    for (const char of ['a', '😀', 'c'])
+      expect(countOfRun(runs, [char]) / runs.total).toBeCloseTo(
+        (counts.chars.get(char) ?? 0) / counts.total,
+        1,
+      );
+    expect([...(runs.after.get('') ?? [])].map(({ char }) => char).sort()).toEqual([
+      'a',
+      'b',
+      'c',
+      'd',
+      '😀',
+    ]);
   });
 
   test('a character cut in two by a chunk is one character', async () => {

@@ -1,0 +1,40 @@
+/**
+ * The simulation's part of `npm run bench`: 100,000 words simulated in the worker, and what that does to the page's frames. It
+ * reports and never fails on time.
+ */
+
+/** Measures on an open page of the design desk; `framesText` words a list of long frames, ms. */
+export async function benchSimulation(page, framesText) {
+  await page.getByRole('radio', { name: 'Accidents' }).check({ force: true });
+  await page
+    .locator('summary')
+    .filter({ hasText: /^Simulate$/ })
+    .click();
+  await page.getByRole('button', { name: 'Simulate' }).waitFor();
+  await page.waitForTimeout(2000);
+  const { ms, late, long } = await page.evaluate(async () => {
+    globalThis.longFrames.splice(0);
+    const start = performance.now();
+    let late = 0;
+    let before = start;
+    let isOver = false;
+    const look = (now) => {
+      // A frame is due every 16.7 ms; one that comes after 34 ms has dropped another.
+      if (now - before > 34) late++;
+      before = now;
+      if (!isOver) requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+    const isRunning = () => document.querySelector('progress') !== null;
+    const soon = () => new Promise((resolve) => setTimeout(resolve, 20));
+    [...document.querySelectorAll('button')].find(({ textContent }) => textContent === 'Simulate')?.click();
+    while (!isRunning()) await soon();
+    while (isRunning()) await soon();
+    isOver = true;
+    await soon();
+    return { ms: performance.now() - start, late, long: globalThis.longFrames.splice(0) };
+  });
+  console.log(
+    `simulating 100,000 words      ${Math.round(ms)} ms, 400 uses of everything besides; frames dropped: ${late}; long animation frames: ${framesText(long)}; aim: none`,
+  );
+}
