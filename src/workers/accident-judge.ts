@@ -5,6 +5,7 @@ import type { Finding } from '../core/findings/find.ts';
 import { findAccidents } from '../core/findings/find-all.ts';
 import { type LetterProtections, protectLetters } from '../core/findings/letter-protections.ts';
 import { hostFromTable } from '../core/host/host-from-table.ts';
+import type { HostLayout } from '../core/host/host-layout.ts';
 import type { HostTable } from '../core/host/host-table.ts';
 import type { Need } from '../core/keymap/need.ts';
 import type { Chord, Keymap, Place } from '../core/keymap/types.ts';
@@ -15,12 +16,11 @@ import { type Overview, overviewOf } from '../core/typist/overview.ts';
 import type { Person } from '../core/typist/person.ts';
 import type { ProtectionWish } from '../core/typist/protections.ts';
 
-/** A design, a typist and a text's number; the text itself is handed over once. */
+/** A design and its typist; the text and the host layout are handed over once. */
 export interface TypedDesign {
   /** The same number stands for the same design, typist, text and limits. */
   readonly number: number;
   readonly keymap: Keymap;
-  readonly table: HostTable;
   /** What the design must type: mends that would hurt these are not offered. */
   readonly needs: readonly Need[];
   readonly person: Person;
@@ -38,11 +38,18 @@ export interface Judged {
   readonly untypable: number;
 }
 
-/** Estimates accidents, away from the page. Before a text has been handed over, and while there is none, the answers are null. */
+/** Estimates accidents, away from the page. Before a text and a host layout have been handed over the answers are null. */
 export class AccidentJudge {
   #counts: RunCounts | null = null;
+  #host: HostLayout | null = null;
   #known: { readonly number: number; readonly facts: Facts } | null = null;
   readonly #persons = new Map<string, Person>();
+
+  /** How the computer reads the keys from now on. */
+  setHost(table: HostTable): void {
+    this.#host = hostFromTable(table);
+    this.#known = null;
+  }
 
   /** The text that is typed from now on. */
   setText(counts: RunCounts): void {
@@ -82,10 +89,10 @@ export class AccidentJudge {
     return facts === null || this.#counts === null ? null : protectLetters(facts, this.#counts, wish);
   }
 
-  #factsOf({ number, keymap, table, needs, person, limits }: TypedDesign): Facts | null {
-    if (this.#counts === null) return null;
+  #factsOf({ number, keymap, needs, person, limits }: TypedDesign): Facts | null {
+    const host = this.#host;
+    if (this.#counts === null || host === null) return null;
     if (this.#known?.number === number) return this.#known.facts;
-    const host = hostFromTable(table);
     const accidents = accidentFacts(keymap, host, this.#counts, this.#personLike(person), limits);
     const facts = factsOf(keymap, host, needs, undefined, accidents);
     this.#known = { number, facts };

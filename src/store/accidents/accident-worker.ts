@@ -1,15 +1,20 @@
 import { type Remote, wrap } from 'comlink';
+import type { HostTable } from '../../core/host/host-table.ts';
 import type { RunCounts } from '../../core/needs/counts-runs.ts';
 import type { AccidentJudge, TypedDesign } from '../../workers/accident-judge.ts';
 
-/** A design as it is typed, with its text. */
-export type TypedDesignWithText = Omit<TypedDesign, 'number'> & { readonly counts: RunCounts };
+/** A design as it is typed, with its text and the computer that it is typed on. */
+export type TypedDesignWithText = Omit<TypedDesign, 'number'> & {
+  readonly counts: RunCounts;
+  readonly table: HostTable;
+};
 
 type Asked<Answer> = (judge: Remote<AccidentJudge>, design: TypedDesign) => Promise<Answer>;
 
 let judge: Remote<AccidentJudge> | null = null;
 let failed: Promise<never> | null = null;
 let text: RunCounts | null = null;
+let table: HostTable | null = null;
 let latest: TypedDesignWithText | null = null;
 let number = 0;
 
@@ -38,13 +43,17 @@ export function isSameDesign(one: TypedDesignWithText, other: TypedDesignWithTex
   );
 }
 
-/** Asks the worker about a design; the text goes over only when it is another one. Questions are answered in their order. */
+/** Asks the worker about a design; text and host layout go over only when they are others. Questions are answered in their order. */
 export async function askJudge<Answer>(design: TypedDesignWithText, asked: Asked<Answer>): Promise<Answer> {
-  const { counts, ...rest } = design;
+  const { counts, table: newTable, ...rest } = design;
   const remote = started();
   if (text !== counts) {
     text = counts;
     void remote.setText(counts);
+  }
+  if (table !== newTable) {
+    table = newTable;
+    void remote.setHost(newTable);
   }
   if (latest === null || !isSameDesign(latest, design)) {
     latest = design;

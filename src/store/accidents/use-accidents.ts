@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'react';
+import { useDeferredValue, useEffect, useMemo } from 'react';
 import { useStore } from 'zustand';
 import type { Facts } from '../../core/findings/facts.ts';
 import type { Finding } from '../../core/findings/find.ts';
@@ -44,6 +44,9 @@ const judging = makeLatest<TypedDesignWithText, Judged | null>(
   isSameDesign,
 );
 
+/** So long a design must rest before its accidents are worked out anew: whoever edits on must not be disturbed. */
+const REST_MS = 300;
+
 /** What ordinary typing does to the open design, as far as it is worked out; after an edit the former answer stays until the new one is there. */
 export interface KnownAccidents {
   readonly judged: Judged | null;
@@ -58,7 +61,9 @@ export function useAccidents(): KnownAccidents {
   const design = useTypedDesign();
   const { answer, failed, ask } = useStore(judging);
   useEffect(() => {
-    if (design !== null) ask(design);
+    if (design === null) return;
+    const timer = setTimeout(() => ask(design), judging.getState().asked === null ? 0 : REST_MS);
+    return () => clearTimeout(timer);
   }, [design, ask]);
   const isNow = answer !== null && design !== null && isSameDesign(answer.to, design);
   return { judged: answer?.value ?? null, isNow, failed };
@@ -67,7 +72,8 @@ export function useAccidents(): KnownAccidents {
 /** All that is to be said about the open design: what stands at once, and what typing does to it as soon as that is known. */
 export function useFindings(): readonly Finding[] {
   const { findings, facts } = useAnalysis();
-  const { judged } = useAccidents();
+  // Drawn when there is time for it: what comes late may come a little later.
+  const judged = useDeferredValue(useAccidents().judged);
   return useMemo(() => {
     if (judged === null) return findings;
     // An answer that is still about the design before an edit must not speak of what is gone.
