@@ -36,10 +36,10 @@ export function ChordFields({ chord, onChange }: ChordFieldsProps) {
         noneWords="choose what it gives"
         onChange={(action) => onChange({ action })}
       />
-      <ChordSides keymap={keymap} host={host} chord={chord} onChange={onChange} />
       <ChordWindow chord={chord} onChange={(windowMs) => onChange({ windowMs })} />
       <ChordKeys chord={chord} onChange={onChange} />
       <ChordLayers chord={chord} onChange={onChange} />
+      <ChordSides keymap={keymap} host={host} chord={chord} onChange={onChange} />
       <div className={styles.pair}>
         <NumberField
           label="Quiet before"
