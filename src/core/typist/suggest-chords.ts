@@ -122,9 +122,16 @@ function choose(count: number, size: number): number {
   return sets;
 }
 
+/** Puts one in its place by halving; of equal cost behind those that are there. */
 function insert(best: Ranked[], ranked: Ranked, limit: number): void {
-  const at = best.findIndex(({ cost }) => cost > ranked.cost);
-  best.splice(at === -1 ? best.length : at, 0, ranked);
+  let low = 0;
+  let high = best.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((best[middle]?.cost ?? 0) > ranked.cost) high = middle;
+    else low = middle + 1;
+  }
+  best.splice(low, 0, ranked);
   if (best.length > limit) best.pop();
 }
 
