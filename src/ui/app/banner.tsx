@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useBench } from '../../store/bench.ts';
 import { useHost } from '../../store/hosts.ts';
-import type { OpenBranch } from '../../store/keeping/designs.ts';
+import type { OpenBranch } from '../../store/keeping/designs-state.ts';
 import { useDesigns } from '../../store/keeping/use-designs.ts';
 import { Button } from '../widgets/button.tsx';
 import styles from './banner.module.css';

@@ -25,6 +25,10 @@ export function HelpDialog({ onClose }: { readonly onClose: () => void }) {
           <li>
             Export gives the keymap as a neutral JSON file, and a worksheet to enter it by hand elsewhere.
           </li>
+          <li>
+            Versions (under Designs) keeps states to compare and to go back to. A link carries the whole
+            design in an address; Backup (under More) saves everything that this browser keeps.
+          </li>
         </ol>
       </section>
       <section className={styles.part}>

@@ -1,4 +1,4 @@
-import type { DamagedDesign } from '../../../store/keeping/designs.ts';
+import type { DamagedDesign } from '../../../store/keeping/designs-state.ts';
 import { fileStem } from '../../board/export/export-files.ts';
 import { Button } from '../../widgets/button.tsx';
 import { Dialog } from '../../widgets/dialog.tsx';

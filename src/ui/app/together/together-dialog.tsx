@@ -3,7 +3,7 @@ import type { Keymap } from '../../../core/keymap/types.ts';
 import type { Choice as Side } from '../../../core/versions/merge.ts';
 import { useBench } from '../../../store/bench.ts';
 import { useHost } from '../../../store/hosts.ts';
-import type { OpenBranch } from '../../../store/keeping/designs.ts';
+import type { OpenBranch } from '../../../store/keeping/designs-state.ts';
 import { useDesigns } from '../../../store/keeping/use-designs.ts';
 import { Button } from '../../widgets/button.tsx';
 import { Dialog } from '../../widgets/dialog.tsx';

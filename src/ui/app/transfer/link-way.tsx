@@ -29,7 +29,7 @@ export function LinkWay({ keymap }: { readonly keymap: Keymap }) {
     <li className={styles.way}>
       <div className={styles.words}>
         <h3>Link</h3>
-        <p>the whole design in an address; no server gets it</p>
+        <p>the whole design in an address, its notes and diary too; no server gets it</p>
         {link?.ok === true && (
           <>
             <p className={styles.name}>{linkLengthWords(link.value.length)}</p>

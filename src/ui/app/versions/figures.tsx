@@ -1,3 +1,4 @@
+import type { CostChange } from '../../../core/versions/need-changes.ts';
 import type { ComparedDesigns } from '../../../store/versions/use-comparison.ts';
 import { figureRows, needsText, relearningWords } from './version-words.ts';
 import styles from './versions.module.css';
@@ -26,6 +27,8 @@ export function Figures({ compared: { typing, text } }: { readonly compared: Com
         {needs.lost.length > 0 && (
           <p className={styles.lost}>Can no longer be typed: {needsText(needs.lost)}</p>
         )}
+        <CostLine label="Fewer presses now" changes={needs.cheaper} />
+        <CostLine label="More presses now" changes={needs.dearer} />
       </div>
       <table className={styles.table}>
         <thead>
@@ -49,5 +52,14 @@ export function Figures({ compared: { typing, text } }: { readonly compared: Com
         </tbody>
       </table>
     </section>
+  );
+}
+
+function CostLine({ label, changes }: { readonly label: string; readonly changes: readonly CostChange[] }) {
+  if (changes.length === 0) return null;
+  return (
+    <p className={styles.quiet}>
+      {label}: {needsText(changes.map(({ need }) => need))}
+    </p>
   );
 }
