@@ -10,7 +10,7 @@ function things(id: string, title: string, values: KeyValue): BackupPart {
   return { id, title, values, meeting: { rule: 'both', renamed: (name, newId) => `${name}-${newId}` } };
 }
 
-/** Something of which there is one: where both differ, the typist says which stands. */
+/** Something of which there is one, or one for each design: where both differ, the typist says which stands. */
 function one(id: string, title: string, values: KeyValue): BackupPart {
   return { id, title, values, meeting: { rule: 'choose' } };
 }
@@ -26,6 +26,7 @@ export function backupParts(): readonly BackupPart[] {
     things('sessions', 'practice', kept('handful practice', 'sessions')),
     things('streams', 'recorded streams', kept('handful streams', 'streams')),
     things('overlays', 'overlays for keyboards at hand', kept('handful overlays', 'overlays')),
+    one('boards', 'unfinished work on boards', kept('handful boards', 'boards')),
     one('own-text', 'the counts of your own text', kept('handful own text', 'counts')),
     one('measured', 'the measured typist', kept('handful measured typist', 'measured')),
     one('typist', 'speed and text of the typist', kept('handful typist', 'choices')),
