@@ -45,7 +45,7 @@ export function CheckDesk() {
               {room.failed ? 'What there is to press could not be worked out.' : 'Working out what to press…'}
             </p>
           ) : asked === null ? (
-            <RestingStage walk={walk} tally={tally} run={run} startOver={startOver} />
+            <RestingStage room={room} walk={walk} tally={tally} run={run} startOver={startOver} />
           ) : (
             <AskingStage room={room} step={asked} run={run} tally={tally} />
           )}

@@ -6,7 +6,7 @@ import { Button } from '../../widgets/button.tsx';
 import { ByEye } from './by-eye.tsx';
 import styles from './check.module.css';
 import { count } from './check-words.ts';
-import { leftWords, probeWords } from './computer-words.ts';
+import { leftWords, probeCodes, probeWords } from './computer-words.ts';
 import { type Computer, useComputer } from './use-computer.ts';
 
 /** Right of the board: which layout the computer is on, what only full screen can hold back, what is checked by eye. */
@@ -48,13 +48,14 @@ export function ComputerSide({
 
 function ComputerSays({ room, computer }: { readonly room: CheckRoom; readonly computer: Computer }) {
   const design = room.known.table.title;
-  const { byMap, left, probe, other, finding } = computer;
+  const { fits, left, probe, other, finding } = computer;
   if (finding && left === null) return <p role="status">Fetching the layouts…</p>;
   if (probe !== null) {
     return (
       <>
         <p role="status" aria-live="polite">
-          On any keyboard of this computer, press <b>{probeWords(probe)}</b>.
+          On any keyboard of this computer, press{' '}
+          <b data-probe={probeCodes(probe).join(' ')}>{probeWords(probe)}</b>.
           {other !== null && isCode(other) && ` That was ${codeName(other)}.`}
         </p>
         <p className={styles.buttons}>
@@ -81,13 +82,13 @@ function ComputerSays({ room, computer }: { readonly room: CheckRoom; readonly c
   }
   return (
     <>
-      <p role={byMap === 'differs' ? 'alert' : 'status'} data-map={byMap ?? 'unknown'}>
-        {byMap === 'fits' && `As far as the browser tells, it is on ${design}, as the design has it.`}
-        {byMap === 'differs' &&
+      <p role={fits === false ? 'alert' : 'status'}>
+        {fits === true && `As far as the browser tells, it is on ${design}, as the design has it.`}
+        {fits === false &&
           `The browser says that it is not on ${design}, which the design is for: characters will come otherwise.`}
-        {byMap === null && `The design is for ${design}. Whether this computer is on it, a few presses tell.`}
+        {fits === null && `The design is for ${design}. Whether this computer is on it, a few presses tell.`}
       </p>
-      <Button onClick={computer.find}>{byMap === null ? 'Find out' : 'Look closer'}</Button>
+      <Button onClick={computer.find}>{fits === null ? 'Find out' : 'Look closer'}</Button>
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { codeLabel, codeName } from '../../../core/host/code-names.ts';
 import type { Probe } from '../../../core/host/tell-apart.ts';
+import type { Code } from '../../../core/keymap/codes.ts';
 
 /** Which key to press, named by where it is on a US keyboard: "Shift + the key that is Y on a US keyboard". */
 export function probeWords({ code, shift, level3 }: Probe): string {
@@ -7,6 +8,11 @@ export function probeWords({ code, shift, level3 }: Probe): string {
   const label = codeLabel(code);
   const key = /^[\w]$/.test(label) ? `the key that is ${label} on a US keyboard` : codeName(code);
   return [...around, key].join(' + ');
+}
+
+/** The codes of a probe, modifiers first. */
+export function probeCodes({ code, shift, level3 }: Probe): readonly Code[] {
+  return [...(shift ? (['ShiftLeft'] as const) : []), ...(level3 ? (['AltRight'] as const) : []), code];
 }
 
 /** What the layouts left over come to, against the design's. */

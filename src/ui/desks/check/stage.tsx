@@ -6,6 +6,7 @@ import type { CheckStep } from '../../../core/check/steps.ts';
 import type { CheckRoom } from '../../../store/check/check.ts';
 import { keyLights } from '../../board/key-lights.ts';
 import { StillBoard } from '../../board/still-board.tsx';
+import { OtherLayout } from '../../board/typing/other-layout.tsx';
 import { Button } from '../../widgets/button.tsx';
 import styles from './check.module.css';
 import { planWords, type Tally, tallyWords, verdictWords } from './check-words.ts';
@@ -13,11 +14,13 @@ import type { CheckRun } from './use-check-run.ts';
 
 /** The middle of the desk while nothing is pressed: what will be asked for, or how far it has come. */
 export function RestingStage({
+  room,
   walk,
   tally,
   run,
   startOver,
 }: {
+  readonly room: CheckRoom;
   readonly walk: readonly CheckStep[];
   readonly tally: Tally;
   readonly run: CheckRun;
@@ -31,6 +34,7 @@ export function RestingStage({
         {isOver ? 'Everything has been pressed' : 'Does the board do what the design says?'}
       </h2>
       <p>{isBegun ? `${tallyWords(tally)}.` : planWords(walk)}</p>
+      {!isOver && <OtherLayout host={room.known.host} title={room.known.table.title} />}
       {!isOver && (
         <p className={styles.quiet}>
           Press on the real board what stands here; the page watches what comes. It keeps the keys for itself

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import type { HostLayout } from '../../../core/host/host-layout.ts';
 import {
   hostsThatFit,
@@ -10,8 +10,9 @@ import {
 import { TYPING_CODES } from '../../../core/host/typing-codes.ts';
 import { isCode, isModifier } from '../../../core/keymap/codes.ts';
 import { loadHost, loadOfferedHosts } from '../../../store/hosts.ts';
+import type { TypedKey } from '../../board/typing/listen-to-keys.ts';
+import { fitsMap, useKeyboardMap } from '../../board/typing/use-keyboard-map.ts';
 import { useTyping } from '../../board/typing/use-typing.ts';
-import { keyboardMap } from './keyboard-map.ts';
 
 /** A layout that the computer may be on. */
 export interface Candidate {
@@ -21,8 +22,8 @@ export interface Candidate {
 
 /** What is known of the computer at hand. */
 export interface Computer {
-  /** What the browser says by itself: null while it is asked, or where it cannot say. */
-  readonly byMap: 'fits' | 'differs' | null;
+  /** Whether it is on the design's layout, by what the browser says; null where it cannot say. */
+  readonly fits: boolean | null;
   /** Layouts left over by presses or by the browser's map; null before anybody has looked. */
   readonly left: readonly Candidate[] | null;
   /** The press that is asked for; null where none is. */
@@ -37,16 +38,15 @@ export interface Computer {
 
 /** Finds out which host layout the computer at hand is on: from the browser where it knows, else by a few presses. */
 export function useComputer(designHost: HostLayout): Computer {
-  const [map, setMap] = useState<ReadonlyMap<string, string> | null>(null);
+  const map = useKeyboardMap();
   const [candidates, setCandidates] = useState<readonly Candidate[] | null>(null);
   const [answers, setAnswers] = useState<readonly ProbeAnswer[]>([]);
   const [missing, setMissing] = useState<readonly string[]>([]);
   const [other, setOther] = useState<string | null>(null);
   const [finding, setFinding] = useState(false);
   const down = useRef(new Set<string>());
-  useEffect(() => void keyboardMap(navigator).then(setMap), []);
 
-  const byMap = map === null ? null : hostsThatFitMap([designHost], map).length > 0 ? 'fits' : 'differs';
+  const fits = fitsMap(map, designHost);
   const left = candidates === null ? null : leftOf(candidates, map, answers);
   const available = TYPING_CODES.filter((code) => !missing.includes(code));
   const probe =
@@ -58,19 +58,14 @@ export function useComputer(designHost: HostLayout): Computer {
           available,
         );
 
-  const { onKey } = {
-    onKey: (key: { kind: 'down' | 'up'; code: string; key: string; repeat: boolean }) => {
-      if (key.kind === 'up') down.current.delete(key.code);
-      else down.current.add(key.code);
-      const isPress = key.kind === 'down' && !key.repeat && isCode(key.code) && !isModifier(key.code);
-      if (!isPress || probe === null) return;
-      if (key.code !== probe.code || !levelIsDown(down.current, probe)) {
-        setOther(key.code);
-        return;
-      }
-      setOther(null);
-      setAnswers([...answers, { probe, key: key.key }]);
-    },
+  const onKey = (key: TypedKey) => {
+    if (key.kind === 'up') down.current.delete(key.code);
+    else down.current.add(key.code);
+    const isPress = key.kind === 'down' && !key.repeat && isCode(key.code) && !isModifier(key.code);
+    if (!isPress || probe === null) return;
+    const isIt = key.code === probe.code && levelIsDown(down.current, probe);
+    setOther(isIt ? null : key.code);
+    if (isIt) setAnswers([...answers, { probe, key: key.key }]);
   };
   const stop = () => setFinding(false);
   useTyping({ active: probe !== null, onKey, onLeave: stop });
@@ -81,7 +76,7 @@ export function useComputer(designHost: HostLayout): Computer {
     if (candidates === null) void loadCandidates().then(setCandidates);
   };
   const noSuchKey = () => probe !== null && setMissing([...missing, probe.code]);
-  return { byMap, left, probe, other, finding, find, noSuchKey, stop };
+  return { fits, left, probe, other, finding, find, noSuchKey, stop };
 }
 
 function leftOf(

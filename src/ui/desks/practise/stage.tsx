@@ -1,7 +1,9 @@
 import { isBreakDue, spellsOf } from '../../../core/practice/care.ts';
 import { diagnosisWords } from '../../../core/practice/fault-words.ts';
 import type { Session } from '../../../core/practice/session.ts';
+import { useHost } from '../../../store/hosts.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
+import { OtherLayout } from '../../board/typing/other-layout.tsx';
 import { Button } from '../../widgets/button.tsx';
 import type { Hint } from './hint.ts';
 import styles from './practise.module.css';
@@ -135,6 +137,8 @@ function Idle({ room, running }: { readonly room: Room; readonly running: Runnin
   const isRecent = last !== undefined && Date.now() - (last.endedAt ?? 0) < 30 * 60_000;
   const isBreak = isBreakDue(spellsOf(ended), Date.now());
   const group = usePractice((state) => state.choices.group);
+  const isRealBoard = usePractice((state) => state.choices.input === 'board');
+  const { host, table } = useHost(room.keymap);
   const cannot = room.ranked.every((need) => group !== null && need.group !== group);
   return (
     <section className={styles.stage} aria-label="Practise">
@@ -144,6 +148,7 @@ function Idle({ room, running }: { readonly room: Room; readonly running: Runnin
           Twenty minutes without a break: five minutes away from the keys now.
         </p>
       )}
+      {isRealBoard && <OtherLayout host={host} title={table.title} />}
       <div className={styles.bar}>
         <Button tone={isBreak ? 'plain' : 'accent'} onClick={running.begin} disabled={cannot}>
           {isRecent ? 'Another session' : 'Begin'}
