@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useMemo, useState } from 'react';
-import type { Hand } from '../../core/keymap/types.ts';
+import type { Board, Hand } from '../../core/keymap/types.ts';
 import { useBench } from '../../store/bench.ts';
 import { useMedia } from '../widgets/use-media.ts';
 import { halfFrame, handOf } from './half-frames.ts';
@@ -11,12 +11,14 @@ const NARROW = '(max-width: 639px)';
 /**
  * On a narrow page the board is looked at one half at a time, beginning with the left one. What lights up comes into
  * view: its half, or the whole board where both hands have a part in it. Null where the whole board has room, and for
- * a board of one hand.
+ * a board of one hand. `drawn` is the board that is seen, where it is another than the design's.
  */
 export function useHalfView(
   camera: CameraHandle,
+  drawn?: Board,
 ): { readonly shown: Hand; readonly other: Hand; readonly turn: () => void } | null {
-  const board = useBench((bench) => bench.keymap.board);
+  const ofDesign = useBench((bench) => bench.keymap.board);
+  const board = drawn ?? ofDesign;
   const lit = useBench((bench) => bench.lit);
   const narrow = useMedia(NARROW);
   const [hand, setHand] = useState<Hand>('left');

@@ -1,11 +1,12 @@
+import type { Board } from '../../core/keymap/types.ts';
 import { Button, IconButton } from '../widgets/button.tsx';
 import styles from './board.module.css';
 import type { CameraHandle } from './use-camera.ts';
 import { useHalfView } from './use-half-view.ts';
 
-/** In, out, and the whole board. */
-export function ZoomButtons({ camera }: { readonly camera: CameraHandle }) {
-  const half = useHalfView(camera);
+/** In, out, and the whole board; `board` where it is another than the design's. */
+export function ZoomButtons({ camera, board }: { readonly camera: CameraHandle; readonly board?: Board }) {
+  const half = useHalfView(camera, board);
   return (
     <div className={styles.zoom} data-half={half?.shown}>
       {half !== null && (

@@ -43,6 +43,7 @@ export function BoardEditor() {
   const [tool, setTool] = useState<Tool>('arrange');
   const [finger, setFinger] = useState<Finger>('index');
   useDraftUndo();
+  const lost = useLost();
   return (
     <DeskFrame
       left={<ShapePanel />}
@@ -66,13 +67,13 @@ export function BoardEditor() {
         </div>
       }
       rightLabel="Selected, what is bound"
-      rightBadge={<LostCount />}
+      rightBadge={lost}
     />
   );
 }
 
-/** How many bindings lose their place: what a closed side must still say. */
-function LostCount() {
+/** How many bindings lose their place: what a closed side must still say; null where none do. */
+function useLost(): string | null {
   const { shown } = useBoardWork();
   const { losses } = useBecame(shown);
   return losses.lostBindings === 0 ? null : `${losses.lostBindings} lost`;

@@ -39,9 +39,10 @@ export function steadyFrame(before: Frame | null, board: Board): Frame {
   return fits ? before : needed;
 }
 
-/** A frame that stays while a board is worked on. */
-export function useSteadyFrame(board: Board): Frame {
-  const before = useRef<Frame | null>(null);
-  before.current = steadyFrame(before.current, board);
+/** A frame that stays while a board is worked on, and the board that it was made for. */
+export function useSteadyFrame(board: Board): { readonly frame: Frame; readonly framed: Board } {
+  const before = useRef<{ readonly frame: Frame; readonly framed: Board } | null>(null);
+  const frame = steadyFrame(before.current?.frame ?? null, board);
+  if (before.current?.frame !== frame) before.current = { frame, framed: board };
   return before.current;
 }

@@ -30,7 +30,7 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
   const work = useBoardWork();
   const { draft, shown, selected, alike } = work;
   // The frame follows finished steps only: it must not move under a gesture.
-  const frame = useSteadyFrame(draft.board);
+  const { frame, framed } = useSteadyFrame(draft.board);
   const camera = useCamera(svg, frame);
   const { guides, lasso, handlers } = useShapeGestures(svg, { draft, selected, alike, tool, finger }, camera);
   const legends = useLegends(shown);
@@ -87,7 +87,7 @@ export function ShapeCanvas({ tool, finger }: { readonly tool: Tool; readonly fi
         <TurnHandle draft={shown} selected={selected} />
         {lasso !== null && <rect className={styles.lasso} {...lasso} />}
       </svg>
-      <ZoomButtons camera={camera} />
+      <ZoomButtons camera={camera} board={framed} />
       <output className={styles.spoken}>{spoken}</output>
     </div>
   );

@@ -43,13 +43,19 @@ export function useShapeGestures(
     } else show(outcome.preview);
     if (outcome.select !== undefined) select(outcome.select);
   };
+  const pan = (event: PointerEvent<SVGSVGElement>) => {
+    capture(event);
+    panning.current = { x: event.clientX, y: event.clientY };
+  };
   const move = (kind: ShapeMove['kind'], event: PointerEvent<SVGSVGElement>) => {
     const element = svg.current;
     if (element === null) return;
     const at = boardPoint(element, { x: event.clientX, y: event.clientY });
     const grip = gripOf(event, at, scene);
-    // On bare ground a finger scrolls the page.
-    if (kind === 'down' && event.pointerType === 'touch' && grip.on === 'bare') return;
+    // On bare ground a finger moves what is in view.
+    if (kind === 'down' && event.pointerType === 'touch' && grip.on === 'bare' && scene.tool === 'arrange') {
+      return pan(event);
+    }
     if (kind === 'down') capture(event);
     const scale = mmPerPx(element);
     // A finger has no Shift: its presses add keys and take them away.
@@ -79,8 +85,7 @@ export function useShapeGestures(
         if (event.button === 0) move('down', event);
         if (event.button !== 1) return;
         event.preventDefault();
-        capture(event);
-        panning.current = { x: event.clientX, y: event.clientY };
+        pan(event);
       },
       onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
         const last = panning.current;
@@ -95,7 +100,10 @@ export function useShapeGestures(
         panning.current = null;
         if (gesture.current.doing !== 'rest') move('up', event);
       },
-      onPointerCancel: cancel,
+      onPointerCancel: () => {
+        panning.current = null;
+        cancel();
+      },
     },
   };
 }
