@@ -87,6 +87,7 @@ export class BoardTrial implements Trial {
   readonly #host: HostLayout;
   readonly #reader;
   #escape: ReceivedKey | null = null;
+  #isDead = false;
   #given: { readonly given: Given; readonly t: number }[] = [];
   #told = 0;
 
@@ -116,12 +117,17 @@ export class BoardTrial implements Trial {
     if (!isCode(code)) return;
     const given = this.#reader.feed({ type: kind === 'down' ? 'press' : 'release', code });
     if (given === null) return;
-    const isPlain = !given.modifiers.some((name) => name === 'Control' || name === 'Meta');
-    const char = isPlain && isOneCharacter(key) ? key.normalize('NFC') : given.char;
-    this.#given.push({
-      given: { ...given, char, waits: key === 'Dead' || (given.waits && char === null) },
-      t: timeMs,
-    });
+    const char = this.#charOf(given, key);
+    const waits = key === 'Dead' || (given.waits && char === null);
+    this.#given.push({ given: { ...given, char, waits }, t: timeMs });
+    this.#isDead = waits;
+  }
+
+  /** After a dead key some browsers tell the bare letter: then the composition of the host layout counts. */
+  #charOf({ modifiers, char }: Given, key: string): string | null {
+    const isComposed = this.#isDead && char !== null;
+    const isShortcut = modifiers.some((name) => name !== 'Shift' && (name !== 'Alt' || char === null));
+    return !isShortcut && !isComposed && isOneCharacter(key) ? key.normalize('NFC') : char;
   }
 
   take(asked: Asked): TrialEvent | null {

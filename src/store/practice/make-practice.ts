@@ -13,7 +13,7 @@ export interface PracticeState {
   readonly choices: PracticeChoices;
   /** Why the last write failed; what is on the page is not lost as long as it is open. */
   readonly failed: string | null;
-  /** Takes up the sessions of a design. */
+  /** Takes up the sessions of a design from where they are kept, also those that another tab has added since. */
   open(designId: string): Promise<void>;
   choose(choices: Partial<PracticeChoices>): void;
   start(): void;
@@ -70,15 +70,17 @@ export function makePractice(shelf: PracticeShelf, world: PracticeWorld): StoreA
       },
       written: () => running,
       open: async (designId) => {
-        if (get().designId === designId) return;
-        set({ designId, ended: [], current: null });
+        if (get().designId !== designId) set({ designId, ended: [], current: null });
+        const before = get().current;
         await queue(async () => {
           const choices = readChoices(await shelf.choices());
           // What was chosen while it was read is newer.
           if (!isChosen) set({ choices });
           const sessions = await shelf.sessionsOf(designId);
-          if (get().designId !== designId || get().current !== null) return;
-          const current = sessions.findLast(({ endedAt }) => endedAt === null) ?? null;
+          // What was begun or changed while it was read is newer.
+          if (get().designId !== designId || get().current !== before) return;
+          const isKept = sessions.some(({ id }) => id === before?.id);
+          const current = sessions.findLast(({ endedAt }) => endedAt === null) ?? (isKept ? null : before);
           set({ current, ended: sessions.filter((session) => session !== current) });
         });
       },

@@ -14,9 +14,19 @@ export const practice = makePractice(new PracticeShelf(values), {
   newId: () => crypto.randomUUID(),
 });
 
-/** Reads from the practice of the open design, which is taken up from where it is kept. */
-export function usePractice<Part>(select: (state: PracticeState) => Part): Part {
+/**
+ * Takes the practice of the open design up: when the desk is set up, with every other design, and when this tab gets the
+ * design back from another one.
+ */
+export function useOpenPractice(): void {
   const designId = useBench((bench) => bench.designId);
-  useEffect(() => void practice.getState().open(designId), [designId]);
+  const readOnly = useBench((bench) => bench.readOnly);
+  useEffect(() => {
+    if (!readOnly || practice.getState().designId !== designId) void practice.getState().open(designId);
+  }, [designId, readOnly]);
+}
+
+/** Reads from the practice of the open design. */
+export function usePractice<Part>(select: (state: PracticeState) => Part): Part {
   return useStore(practice, select);
 }

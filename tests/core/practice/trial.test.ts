@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { hostFromTable } from '../../../src/core/host/host-from-table.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import { type Asked, BoardTrial, EngineTrial, type Trial } from '../../../src/core/practice/trial.ts';
+import { shippedTable } from '../host/shipped-tables.ts';
 import { eventsIn, need, sample, waysOf } from './sample.ts';
 
 const NEEDS = ['(', ')', 's', 'k', '1', 'f', 'S'];
@@ -94,4 +96,18 @@ test('from a real board the computer says what was typed', () => {
   send('Digit9', '(', 1450);
   trial.receive({ kind: 'up', code: 'ShiftLeft', key: 'Shift', timeMs: 1500 });
   expect(answers.told).toEqual(['k ✗ mirrored-hand', 'k ✓ 1300', '( ✓ 1450']);
+});
+
+test.each([
+  ['as the composed letter', 'ê'],
+  ['as the bare letter', 'e'],
+  ['as nothing in particular', 'Process'],
+])('after a dead key a browser may tell the next key %s', (_, key) => {
+  const host = hostFromTable(shippedTable('fr'));
+  const trial = new BoardTrial(sample, host);
+  // On this layout the circumflex is a dead key where `us` has the left bracket.
+  trial.receive({ kind: 'down', code: 'BracketLeft', key: 'Dead', timeMs: 0 });
+  trial.receive({ kind: 'up', code: 'BracketLeft', key: 'Dead', timeMs: 50 });
+  trial.receive({ kind: 'down', code: 'KeyE', key, timeMs: 100 });
+  expect(trial.take({ ...asked('k'), need: need('ê') })).toEqual({ what: 'done', t: 100 });
 });

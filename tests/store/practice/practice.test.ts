@@ -63,6 +63,20 @@ describe('practice', () => {
     expect(second.getState()).toMatchObject({ current: null, ended: [] });
   });
 
+  test('takes up what another tab has added, and keeps what goes on here', async () => {
+    const { page, first } = await begun();
+    const second = page();
+    await second.getState().open('d1');
+    first.getState().end();
+    await first.getState().written();
+    await second.getState().open('d1');
+    expect(second.getState()).toMatchObject({ current: null, ended: [{ id: 's1' }] });
+    second.getState().start();
+    const going = second.getState().current;
+    await second.getState().open('d1');
+    expect(second.getState().current).toBe(going);
+  });
+
   test('a session without a try leaves nothing behind', async () => {
     const { page, values } = pages();
     const first = page();

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import type { Overlay } from '../../../core/board/overlay.ts';
 import { heatOf } from '../../../core/practice/heat.ts';
 import { wantedNeed } from '../../../core/practice/session.ts';
-import { usePractice } from '../../../store/practice/practice.ts';
+import { useOpenPractice, usePractice } from '../../../store/practice/practice.ts';
 import { useChosenOverlay } from '../../../store/rehearse/kept-overlays.ts';
 import { Choice } from '../../widgets/choice.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
@@ -18,6 +18,7 @@ import { useHesitation, useRun } from './use-run.ts';
 
 /** The practise desk: what there is to learn, one prompt at a time over the board, and how it goes. */
 export function PractiseDesk() {
+  useOpenPractice();
   const room = useRoom();
   const session = usePractice((state) => state.current);
   const choices = usePractice((state) => state.choices);

@@ -1,6 +1,7 @@
 import { isBreakDue, spellsOf } from '../../../core/practice/care.ts';
 import { diagnosisWords } from '../../../core/practice/fault-words.ts';
 import type { Session } from '../../../core/practice/session.ts';
+import { useBench } from '../../../store/bench.ts';
 import { useHost } from '../../../store/hosts.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
 import { OtherLayout } from '../../board/typing/other-layout.tsx';
@@ -22,9 +23,11 @@ export function Stage(props: {
   readonly hint: Hint | null;
 }) {
   const { room, running, session, hint } = props;
+  const readOnly = useBench((bench) => bench.readOnly);
   if (session !== null && running.active) {
     return <Prompting room={room} running={running} session={session} hint={hint} />;
   }
+  if (readOnly) return <Elsewhere />;
   return session !== null ? (
     <Paused session={session} running={running} />
   ) : (
@@ -109,6 +112,19 @@ function TimeLine({ session }: { readonly session: Session }) {
       </svg>
       {minutesWords(activeMs, minutes)}
     </span>
+  );
+}
+
+/** Two tabs that practise one design would write over each other. */
+function Elsewhere() {
+  return (
+    <section className={styles.stage} aria-label="Practise">
+      <h2 className={styles.title}>Open in another tab</h2>
+      <p>
+        This design is being worked on in another tab of this browser. Practise it there, or take it over here
+        first.
+      </p>
+    </section>
   );
 }
 
