@@ -29,13 +29,17 @@ export function MainPart() {
     () => namesOf(run?.keymap ?? keymap, run?.host ?? host),
     [run?.keymap, run?.host, keymap, host],
   );
+  const other = live === null && compared?.ok && compared.value !== run ? compared.value : null;
+  const apart = useMemo(
+    () => (run === null || other === null ? [] : differencesOf(compareRuns(run, other))),
+    [run, other],
+  );
   if (run === null) {
     if (played === null || played.ok) return <Empty />;
     return <Refused reason={played.problem.reason} />;
   }
   const meant = live === null ? (stream?.meant ?? null) : null;
   const slips = slipsIn(run, meant);
-  const other = live === null && compared?.ok ? compared.value : null;
   const text = shownText(run.items);
   return (
     <>
@@ -50,11 +54,11 @@ export function MainPart() {
       ) : (
         <TimeLine
           run={run}
-          subject={live === null ? stream : 'live'}
+          subject={live === null ? stream?.events : 'live'}
           names={names}
-          other={other === run ? null : other}
+          other={other}
           slips={slips.map((slip) => stretchOf(run, slip))}
-          differences={other === null || other === run ? [] : differencesOf(compareRuns(run, other))}
+          differences={apart}
           cursorMs={cursorMs}
           onCursor={setCursor}
           follows={live !== null}
@@ -77,11 +81,13 @@ function differencesOf({ differences }: Comparison): readonly Stretch[] {
   return differences.map(({ fromMs, toMs }) => ({ fromMs, toMs: toMs + 40 }));
 }
 
-/** The presses of a slip, without the free time about them. */
+/** The presses of a slip from the first key that went down, without the free time about them. */
 function stretchOf(run: Run, slip: Slip): Stretch {
-  const fromMs = slipStart(run, slip);
-  const ends = slip.came.map(({ item }) => run.items[item]?.t ?? fromMs);
-  return { fromMs, toMs: Math.max(fromMs, ...ends) };
+  const at = slipStart(run, slip);
+  const ends = slip.came.map(({ item }) => run.items[item]?.t ?? at);
+  const downs = slip.came.map(({ item }) => run.decisions[run.items[item]?.cause ?? -1]?.data?.since ?? at);
+  const since = run.decisions[slip.causes[0] ?? -1]?.data?.since ?? at;
+  return { fromMs: Math.min(at, since, ...downs), toMs: Math.max(at, ...ends) };
 }
 
 /** Where a slip begins: at its likeliest cause, else at what came, else where it should have come. */

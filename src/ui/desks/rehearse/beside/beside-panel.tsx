@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { compareRuns } from '../../../../core/rehearse/compare.ts';
 import { ms, type Names } from '../../../../core/rehearse/key-words.ts';
 import type { Run } from '../../../../core/rehearse/run.ts';
@@ -83,7 +83,7 @@ const MOST = 80;
 
 function Listed({ run, other }: { readonly run: Run; readonly other: Run; readonly names: Names }) {
   const setCursor = useRehearsal((state) => state.setCursor);
-  const { differences, laterMs, alike } = compareRuns(run, other);
+  const { differences, laterMs, alike } = useMemo(() => compareRuns(run, other), [run, other]);
   return (
     <>
       <p role="status">{laterWords(differences.length, alike, laterMs)}</p>

@@ -12,11 +12,14 @@ export function OverlayBoard({
   board,
   overlay,
   picked = null,
+  down = [],
   onPick,
 }: {
   readonly board: Board;
   readonly overlay: Overlay;
   readonly picked?: KeyId | null;
+  /** Keys that are down. */
+  readonly down?: readonly KeyId[];
   readonly onPick?: (key: KeyId) => void;
 }) {
   const codes = new Map(Object.entries(overlay.keys).map(([code, key]) => [key, code]));
@@ -29,6 +32,7 @@ export function OverlayBoard({
           <rect
             className={styles.cap}
             data-picked={picked === id}
+            data-down={down.includes(id)}
             data-can-pick={onPick !== undefined}
             x={-w / 2}
             y={-h / 2}

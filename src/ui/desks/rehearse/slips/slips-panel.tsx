@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Names } from '../../../../core/rehearse/key-words.ts';
 import { remediesOf } from '../../../../core/rehearse/remedies.ts';
 import type { Run } from '../../../../core/rehearse/run.ts';
@@ -111,7 +111,8 @@ function SlipRow({ run, slip, meant, names, isOpen, onOpen }: SlipRowProps) {
 
 function Remedies({ run, slip, meant, names }: Omit<SlipRowProps, 'isOpen' | 'onOpen'>) {
   const tryOut = useRehearsal((state) => state.tryOut);
-  const remedies = remediesOf(run, meant, slip, names);
+  // The whole stream is played once for each setting that might help.
+  const remedies = useMemo(() => remediesOf(run, meant, slip, names), [run, meant, slip, names]);
   if (remedies.length === 0)
     return <p className={styles.hint}>No single setting of the design would have prevented it.</p>;
   return (

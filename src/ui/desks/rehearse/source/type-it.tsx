@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import type { KeyId } from '../../../../core/keymap/types.ts';
+import type { Run } from '../../../../core/rehearse/run.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { overlaysFor, useChosenOverlay, useKeptOverlays } from '../../../../store/rehearse/kept-overlays.ts';
 import { useRehearsal } from '../../../../store/rehearse/rehearsal.ts';
@@ -24,7 +26,8 @@ export function TypeIt({
   const chosen = useChosenOverlay(board);
   const { keymap, host } = useTried();
   const startTyping = useRehearsal((state) => state.startTyping);
-  const isTyping = useRehearsal((state) => state.live !== null);
+  const live = useRehearsal((state) => state.live);
+  const down = live === null ? [] : keysDown(live.run);
   const [isEditing, setEditing] = useState(false);
   const all = overlaysFor(board, kept.things);
   const warnings = takenKeys(Object.keys(chosen.overlay.keys), false);
@@ -36,7 +39,7 @@ export function TypeIt({
         options={all.map(({ id, title }) => ({ value: id, label: title }))}
         onChange={chosen.choose}
       />
-      <OverlayBoard board={board} overlay={chosen.overlay} />
+      <OverlayBoard board={board} overlay={chosen.overlay} down={down} />
       <div className={styles.buttons}>
         <Button onClick={() => setEditing(true)}>Change which key is which…</Button>
       </div>
@@ -52,7 +55,7 @@ export function TypeIt({
         </p>
       ))}
       <div className={styles.buttons}>
-        <Button tone="accent" disabled={isTyping} onClick={() => startTyping(keymap, host)}>
+        <Button tone="accent" disabled={live !== null} onClick={() => startTyping(keymap, host)}>
           Start typing
         </Button>
       </div>
@@ -63,4 +66,11 @@ export function TypeIt({
       {isEditing && <OverlayDialog overlay={chosen.overlay} onClose={() => setEditing(false)} />}
     </>
   );
+}
+
+/** So many presses back a key may still be down: more fingers than anybody has. */
+const FINGERS = 20;
+
+function keysDown({ presses }: Run): readonly KeyId[] {
+  return presses.slice(-FINGERS).flatMap(({ key, up }) => (up === null ? [key] : []));
 }

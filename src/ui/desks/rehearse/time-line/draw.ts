@@ -48,6 +48,9 @@ export function draw(pen: Pen, picture: Picture): void {
   bandsOn(pen, picture);
   laneLines(pen, picture);
   barsOn(pen, picture);
+  ties(pen, picture);
+  ground(pen, picture, width - LABELS);
+  ruler(pen, picture);
   marks(pen, picture);
   notes(pen, picture, picture.scene.notes, layout.outTop, picture.slips);
   if (layout.otherTop !== null) notes(pen, picture, picture.otherNotes, layout.otherTop, picture.differences);
@@ -62,21 +65,44 @@ function stretches(pen: Pen, { slips, view, layout, colors }: Picture): void {
   pen.fillStyle = colors['broken-tint'];
   for (const { fromMs, toMs } of slips) {
     const from = pxOf(view, fromMs);
-    pen.fillRect(from, RULER, Math.max(3, pxOf(view, toMs) - from), layout.outTop + ROW - RULER);
+    pen.fillRect(from, RULER, Math.max(3, pxOf(view, toMs) - from), layout.whyTop - RULER);
   }
 }
 
 function grid(pen: Pen, { view, width, layout, colors }: Picture): void {
+  pen.fillStyle = colors.hairline;
+  for (const t of ticks(view, width)) pen.fillRect(Math.round(pxOf(view, t)), 0, 1, layout.whyTop);
+}
+
+function ruler(pen: Pen, { view, width, layout, colors }: Picture): void {
   const step = tickMs(view);
-  const right = view.from + (width - LABELS) * view.msPerPx;
   pen.font = `${SMALL}px ${colors.font}`;
   pen.textBaseline = 'middle';
-  for (let t = Math.ceil(view.from / step) * step; t <= right; t += step) {
+  for (const t of ticks(view, width)) {
     const x = Math.round(pxOf(view, t));
     pen.fillStyle = colors.hairline;
-    pen.fillRect(x, RULER - 6, 1, layout.whyTop - RULER + 6);
+    pen.fillRect(x, layout.scrollTop + RULER - 6, 1, 6);
     pen.fillStyle = colors.muted;
-    pen.fillText(tickText(t, step), x + 4, RULER / 2);
+    pen.fillText(tickText(t, step), x + 4, layout.scrollTop + RULER / 2);
+  }
+}
+
+/** The times of the ruler's ticks, ms. */
+function ticks(view: View, width: number): readonly number[] {
+  const step = tickMs(view);
+  const first = Math.ceil(view.from / step);
+  const last = Math.floor((view.from + (width - LABELS) * view.msPerPx) / step);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, at) => (first + at) * step);
+}
+
+/** Under the ruler and the rows, so that lanes scroll away beneath them. */
+function ground(pen: Pen, { layout, colors }: Picture, width: number): void {
+  pen.fillStyle = colors.paper;
+  pen.fillRect(0, layout.scrollTop, width, RULER);
+  pen.fillRect(0, layout.whyTop, width, layout.height - layout.whyTop);
+  pen.fillStyle = colors.hairline;
+  for (const top of [layout.whyTop, layout.outTop, layout.otherTop]) {
+    if (top !== null) pen.fillRect(0, top, width, 1);
   }
 }
 
@@ -86,13 +112,21 @@ function laneLines(pen: Pen, { lanes, layout, width, colors }: Picture): void {
     pen.fillStyle = colors.hairline;
     if (startsFinger && !startsHand) pen.fillRect(0, top - 2, width, 1);
   }
-  pen.fillStyle = colors.hairline;
-  pen.fillRect(0, layout.whyTop, width, 1);
-  pen.fillRect(0, layout.outTop, width, 1);
-  if (layout.otherTop !== null) pen.fillRect(0, layout.otherTop, width, 1);
 }
 
-/** A sign where something was decided, a tie between the keys of a chord, and the reason where there is room for it. */
+/** Lines from the keys down to the decision about them; between the keys of a chord one of its own. */
+function ties(pen: Pen, picture: Picture): void {
+  const { scene, view } = picture;
+  let before = Number.NEGATIVE_INFINITY;
+  for (const mark of scene.marks) {
+    const x = pxOf(view, mark.t);
+    if (x - before < 1 || (view.msPerPx >= TIES_UNTIL && mark.what !== 'chord')) continue;
+    before = x;
+    tie(pen, picture, mark, x);
+  }
+}
+
+/** A sign where something was decided, and the reason where there is room for it. */
 function marks(pen: Pen, picture: Picture): void {
   const { scene, layout, view, width, colors, wordsOf } = picture;
   pen.font = `${SMALL}px ${colors.font}`;
@@ -103,7 +137,6 @@ function marks(pen: Pen, picture: Picture): void {
     // Far off several fall on one another: one of them is drawn.
     if (x - before < 1) continue;
     before = x;
-    if (view.msPerPx < TIES_UNTIL || mark.what === 'chord') tie(pen, picture, mark, x);
     sign(pen, picture, mark, x, layout.whyTop + ROW / 2);
     const next = scene.marks[at + 1];
     const room = (next === undefined ? width : pxOf(view, next.t)) - x - 22;
@@ -204,15 +237,17 @@ function cursor(pen: Pen, { cursorMs, view, layout, colors }: Picture): void {
   const x = Math.round(pxOf(view, cursorMs));
   pen.fillStyle = colors.accent;
   pen.fillRect(x - 0.5, 0, 1.5, layout.height);
+  const top = layout.scrollTop;
   pen.beginPath();
-  pen.moveTo(x - 5, 0);
-  pen.lineTo(x + 5.5, 0);
-  pen.lineTo(x + 0.25, 7);
+  pen.moveTo(x - 5, top);
+  pen.lineTo(x + 5.5, top);
+  pen.lineTo(x + 0.25, top + 7);
   pen.fill();
 }
 
 /** The keys' names at the left, over a ground of their own. */
-function labels(pen: Pen, { lanes, layout, colors }: Picture): void {
+function labels(pen: Pen, picture: Picture): void {
+  const { lanes, layout, colors } = picture;
   pen.textBaseline = 'middle';
   for (const [at, { label, hand, startsHand }] of lanes.entries()) {
     const top = layout.tops[at] ?? 0;
@@ -227,6 +262,7 @@ function labels(pen: Pen, { lanes, layout, colors }: Picture): void {
     pen.fillText(cut(pen, label, LABELS - 20), LABELS - 10, top + layout.laneHeight / 2 + 0.5);
     pen.textAlign = 'left';
   }
+  ground(pen, picture, LABELS);
   pen.font = `${SMALL}px ${colors.font}`;
   pen.fillStyle = colors.muted;
   pen.fillText('Why', 12, layout.whyTop + ROW / 2);

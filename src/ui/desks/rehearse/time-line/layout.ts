@@ -2,10 +2,11 @@ import type { Lane } from '../../../../core/rehearse/scene.ts';
 
 /** Where everything lies on the time line, px from its top. */
 export interface Layout {
+  /** What is seen begins here: the ruler lies at its top, the rows at its foot, and the lanes scroll between them. */
+  readonly scrollTop: number;
   readonly tops: readonly number[];
   readonly laneHeight: number;
   readonly lanesTop: number;
-  readonly lanesBottom: number;
   readonly whyTop: number;
   readonly outTop: number;
   /** The row of the run that is compared; null without one. */
@@ -21,8 +22,16 @@ const FINGER_GAP = 4;
 const HAND_GAP = 20;
 const LANE = { least: 11, most: 26 };
 
-/** Lays the lanes out in so much height; they get no thinner than can be read, and then it is higher. */
-export function layoutOf(lanes: readonly Lane[], height: number, hasOther: boolean): Layout {
+/**
+ * Lays the lanes out in so much height; they get no thinner than can be read, and then it is higher than what is seen
+ * of it, which begins at scrollTop.
+ */
+export function layoutOf(
+  lanes: readonly Lane[],
+  height: number,
+  hasOther: boolean,
+  scrollTop: number,
+): Layout {
   const rows = hasOther ? 3 * ROW : 2 * ROW;
   const gaps = lanes.map(gapBefore);
   const gapSum = gaps.reduce((sum, gap) => sum + gap, 0);
@@ -35,18 +44,19 @@ export function layoutOf(lanes: readonly Lane[], height: number, hasOther: boole
     at += laneHeight;
     return top;
   });
-  const lanesBottom = at + 8;
+  const whole = Math.max(height, at + 8 + rows);
+  const seenFrom = Math.max(0, Math.min(scrollTop, whole - height));
   // What room is left lies between the lanes and the rows under them.
-  const whyTop = Math.max(lanesBottom, height - rows);
+  const whyTop = seenFrom + height - rows;
   return {
+    scrollTop: seenFrom,
     tops,
     laneHeight,
     lanesTop: RULER,
-    lanesBottom: whyTop,
     whyTop,
     outTop: whyTop + ROW,
     otherTop: hasOther ? whyTop + 2 * ROW : null,
-    height: whyTop + rows,
+    height: whole,
   };
 }
 

@@ -48,7 +48,7 @@ export function TimeLine(props: TimeLineProps) {
     const right = width - LABELS;
     const now = follows ? following(run.endMs, right) : (view.current ?? fitted(run.endMs, right));
     const until = now.from + right * now.msPerPx;
-    const layout = layoutOf(lanes, height, other !== null);
+    const layout = layoutOf(lanes, height, other !== null, canvas.place.current?.scrollTop ?? 0);
     draw(pen, {
       ...props,
       scene: sceneOf(run, lanes, now.from, until),
@@ -154,6 +154,7 @@ export function TimeLine(props: TimeLineProps) {
         aria-valuenow={Math.round(cursorMs ?? 0)}
         aria-valuetext={momentWords(run, cursorMs ?? 0, names)}
         onKeyDown={pressed}
+        onScroll={canvas.request}
         {...drag}
       >
         <canvas ref={canvas.canvas} />
