@@ -13,12 +13,14 @@ export interface FaultWords {
   readonly todo: string;
 }
 
-/** Puts a fault into words; `stepWords` names a step by its id. */
-export function faultWords(
-  keymap: Keymap,
-  fault: BoardFault,
-  stepWords: (step: string) => string,
-): FaultWords {
+/** What a fault's words need to know of the steps, by their ids. */
+export interface StepsInWords {
+  name(step: string): string;
+  came(step: string): string;
+}
+
+/** Puts a fault into words. */
+export function faultWords(keymap: Keymap, fault: BoardFault, steps: StepsInWords): FaultWords {
   const name = (key: KeyId) => keyName(keymap.board, key);
   switch (fault.fault) {
     case 'swapped': {
@@ -60,12 +62,12 @@ export function faultWords(
       };
     case 'tap-for-hold':
       return {
-        what: `${sentence(stepWords(fault.step))} came as a tap.`,
+        what: `${sentence(steps.name(fault.step))} came as a tap.`,
         todo: 'Hold it longer; if it never comes, the board’s hold after is longer than the design’s, or the hold is missing.',
       };
     case 'hold-for-tap':
       return {
-        what: `${sentence(stepWords(fault.step))} came as a hold.`,
+        what: `${sentence(steps.name(fault.step))} came as a hold.`,
         todo: 'Tap it faster; if it always comes, the board’s hold after is shorter than the design’s.',
       };
     case 'chatters':
@@ -85,12 +87,12 @@ export function faultWords(
       };
     case 'nothing-came':
       return {
-        what: `Nothing came of ${stepWords(fault.step)}.`,
+        what: `Nothing came of ${steps.name(fault.step)}.`,
         todo: 'Look at what is bound there on the board.',
       };
     case 'something-else':
       return {
-        what: `Something else came of ${stepWords(fault.step)}.`,
+        what: `Something else came of ${steps.name(fault.step)}: ${steps.came(fault.step)}.`,
         todo: 'Look at what is bound there on the board.',
       };
   }

@@ -2,7 +2,7 @@ import type { HostLayout } from '../host/host-layout.ts';
 import type { LegendSource } from '../host/legend.ts';
 import type { Keymap } from '../keymap/types.ts';
 import { diagnoseBoard } from './diagnose-board.ts';
-import { type FaultWords, faultWords } from './fault-words.ts';
+import { type FaultWords, faultWords, type StepsInWords } from './fault-words.ts';
 import type { Checked } from './given-keys.ts';
 import type { StepResult, Verdict } from './judge.ts';
 import type { SightKind } from './sight.ts';
@@ -49,6 +49,13 @@ export function checkReport(
     return result === undefined ? [] : [{ step, result }];
   });
   const names = new Map(plan.steps.map((step) => [step.id, stepName(source, step)]));
+  const inWords: StepsInWords = {
+    name: (step) => names.get(step) ?? step,
+    came: (step) => {
+      const result = results.get(step);
+      return result === undefined ? 'nothing' : cameWords(result);
+    },
+  };
   const of = (verdict: Verdict) => checked.filter(({ result }) => result.verdict === verdict).length;
   return {
     design: keymap.name,
@@ -63,7 +70,7 @@ export function checkReport(
     },
     faults: diagnoseBoard(keymap, host, checked).map((fault) => ({
       kind: fault.fault,
-      ...faultWords(keymap, fault, (step) => names.get(step) ?? step),
+      ...faultWords(keymap, fault, inWords),
     })),
     steps: pressed.map((step) => {
       const result = results.get(step.id);

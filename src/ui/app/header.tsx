@@ -28,13 +28,15 @@ export function Header({ desks, desk, onDesk, designItems, moreItems, onExport }
       <DesignName />
       <MenuButton label="Designs" items={designItems} />
       {desks.length > 1 && (
-        <Choice
-          label="Desk"
-          hideLabel
-          value={desk}
-          options={desks.map(({ id, title }) => ({ value: id, label: title }))}
-          onChange={onDesk}
-        />
+        <div className={styles.desks}>
+          <Choice
+            label="Desk"
+            hideLabel
+            value={desk}
+            options={desks.map(({ id, title }) => ({ value: id, label: title }))}
+            onChange={onDesk}
+          />
+        </div>
       )}
       <span className={styles.space} />
       <SavingWord />

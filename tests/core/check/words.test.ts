@@ -67,11 +67,11 @@ const FAULTS: readonly (readonly [BoardFault, RegExp])[] = [
   [{ fault: 'stuck', key: 'L22', code: 'KeyD', step: '' }, /no release of D/],
   [{ fault: 'dead-key', key: 'L22', steps: [] }, /Nothing came of left index home/],
   [{ fault: 'nothing-came', step: 'x' }, /Nothing came of a place/],
-  [{ fault: 'something-else', step: 'x' }, /Something else came of a place/],
+  [{ fault: 'something-else', step: 'x' }, /Something else came of a place: Tab/],
 ];
 
 test.each(FAULTS)('%j in words, with what to do', (fault, expected) => {
-  const { what, todo } = faultWords(keymap, fault, () => 'a place');
+  const { what, todo } = faultWords(keymap, fault, { name: () => 'a place', came: () => 'Tab' });
   expect(what).toMatch(expected);
   expect(todo).toMatch(/\.$/);
 });
