@@ -1,50 +1,67 @@
+import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import {
+  gammaSurvival,
   logLogisticCdf,
   logLogisticQuantile,
+  NODES,
   normalCdf,
   skewedAt,
   skewedCdf,
 } from '../../../src/core/typist/distributions.ts';
-import { GROUP_NAMES, GROUPS, PAIR_CLASSES } from '../../../src/core/typist/parameters.ts';
-import { personAt, personOfGroup } from '../../../src/core/typist/person.ts';
+import { HOLD_DOWN_MS, HOLD_LAG_MS } from '../../../src/core/typist/parameters.ts';
 
-describe('a quantile takes back what a distribution says', () => {
-  test.each([0.01, 0.25, 0.5, 0.9, 0.999])('log-logistic, share %d', (share) => {
-    expect(logLogisticCdf(logLogisticQuantile(share, 160, 3.86), 160, 3.86)).toBeCloseTo(share, 12);
+describe('distributions', () => {
+  // Abramowitz and Stegun, table 26.1.
+  test.each([
+    [0, 0.5],
+    [1, 0.8413447],
+    [1.96, 0.9750021],
+    [-2.5, 0.0062097],
+  ])('P(Z ≤ %f) = %f', (z, share) => {
+    expect(normalCdf(z)).toBeCloseTo(share, 6);
   });
 
-  test.each([-2, -0.5, 0, 0.5, 2])('skewed time, score %d', (z) => {
-    // To the error of the rational normal distribution function, 1.2e-7.
-    expect(skewedCdf(skewedAt(z, [63, 157, 576]), [63, 157, 576])).toBeCloseTo(normalCdf(z), 6);
+  property.prop([fc.double({ min: 0.01, max: 8, noNaN: true })])(
+    'a gamma of shape 1 is exponential, of shape 2 known too',
+    (x) => {
+      expect(gammaSurvival(x, 1, 1)).toBeCloseTo(Math.exp(-x), 7);
+      expect(gammaSurvival(x, 2, Math.SQRT2)).toBeCloseTo(Math.exp(-x) * (1 + x), 7);
+    },
+  );
+
+  property.prop([fc.double({ min: 0.001, max: 0.999, noNaN: true }), fc.integer({ min: 50, max: 300 })])(
+    'a log-logistic time has the share below it that it was asked for',
+    (share, alpha) => {
+      expect(logLogisticCdf(logLogisticQuantile(share, alpha, 3.9), alpha, 3.9)).toBeCloseTo(share, 9);
+    },
+  );
+
+  test.each([
+    ['lag', HOLD_LAG_MS],
+    ['dwell', HOLD_DOWN_MS],
+  ] as const)('the %s of deliberate holds has its three quantiles', (_, quantiles) => {
+    const [low, middle, high] = quantiles;
+    expect([low, middle, high].map((t) => skewedCdf(t, quantiles).toFixed(4))).toEqual([
+      '0.0500',
+      '0.5000',
+      '0.9500',
+    ]);
+    expect(skewedAt(0, quantiles)).toBe(middle);
   });
-});
 
-test('the quantiles that were measured are met: Shift to letter 5, 50 and 95 % at 63, 157 and 576 ms', () => {
-  const quantiles = [63, 157, 576] as const;
-  expect([-1.6448536, 0, 1.6448536].map((z) => Math.round(skewedAt(z, quantiles)))).toEqual([63, 157, 576]);
-});
+  test.each([-2, -0.5, 0.5, 2])(
+    'a skewed time of score %d has the share below it that a normal score has',
+    (z) => {
+      // To the error of the rational normal distribution function, 1.2e-7.
+      expect(skewedCdf(skewedAt(z, HOLD_LAG_MS), HOLD_LAG_MS)).toBeCloseTo(normalCdf(z), 6);
+    },
+  );
 
-test('every table by pair class has a row for each class', () => {
-  for (const name of GROUP_NAMES) {
-    for (const table of [GROUPS[name].classRatio, GROUPS[name].within40, GROUPS[name].within60]) {
-      expect(table).toHaveLength(PAIR_CLASSES.length);
-    }
-  }
-});
-
-describe('typists of an exact speed', () => {
-  test.each(GROUP_NAMES)('at the mean speed of %s typists they are these', (name) => {
-    const { alphaMs, beta, dwellMeanMs } = personAt(GROUPS[name].wpm).parameters;
-    const group = personOfGroup(name).parameters;
-    expect(alphaMs).toBeCloseTo(group.alphaMs, 9);
-    expect(beta).toBeCloseTo(group.beta, 9);
-    expect(dwellMeanMs).toBeCloseTo(group.dwellMeanMs, 9);
-  });
-
-  test('the faster, the shorter the intervals, within the sample and beyond it', () => {
-    const alphas = [15, 25, 35, 45, 60, 80, 95, 110, 140].map((wpm) => personAt(wpm).parameters.alphaMs);
-    expect(alphas).toEqual(alphas.toSorted((one, other) => other - one));
-    expect(new Set(alphas).size).toBe(alphas.length);
+  test('the nodes have the moments of a standard normal', () => {
+    const moment = (power: number) => NODES.reduce((sum, { z, weight }) => sum + weight * z ** power, 0);
+    expect([0, 1, 2, 3, 4, 6, 8].map((power) => moment(power).toFixed(6))).toEqual(
+      [1, 0, 1, 0, 3, 15, 105].map((value) => value.toFixed(6)),
+    );
   });
 });

@@ -1,76 +1,23 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { randomLcg } from 'd3-random';
 import { describe, expect, test } from 'vitest';
-import {
-  gammaSurvival,
-  logLogisticCdf,
-  logLogisticQuantile,
-  NODES,
-  normalCdf,
-  skewedAt,
-  skewedCdf,
-} from '../../../src/core/typist/distributions.ts';
+import { NODES } from '../../../src/core/typist/distributions.ts';
 import { fingerNumber } from '../../../src/core/typist/dwells.ts';
 import { rateOf } from '../../../src/core/typist/interval-of-rate.ts';
 import { Model } from '../../../src/core/typist/model.ts';
 import { ANY_LETTERS, bandOf, KINDS, pairClassOf, seatsOf } from '../../../src/core/typist/pair-class.ts';
-import {
-  GROUP_NAMES,
-  GROUPS,
-  HOLD_DOWN_MS,
-  HOLD_LAG_MS,
-  PAIR_CLASSES,
-} from '../../../src/core/typist/parameters.ts';
+import { GROUP_NAMES, GROUPS, PAIR_CLASSES } from '../../../src/core/typist/parameters.ts';
 import { personAt, personOfGroup } from '../../../src/core/typist/person.ts';
 import { sampleTypist } from '../../../src/core/typist/sample-typist.ts';
 import { spreadWithin } from '../../../src/core/typist/spread.ts';
 import { board36, keyOf } from './plain-board.ts';
 
-describe('distributions', () => {
-  // Abramowitz and Stegun, table 26.1.
-  test.each([
-    [0, 0.5],
-    [1, 0.8413447],
-    [1.96, 0.9750021],
-    [-2.5, 0.0062097],
-  ])('P(Z ≤ %f) = %f', (z, share) => {
-    expect(normalCdf(z)).toBeCloseTo(share, 6);
-  });
-
-  property.prop([fc.double({ min: 0.01, max: 8, noNaN: true })])(
-    'a gamma of shape 1 is exponential, of shape 2 known too',
-    (x) => {
-      expect(gammaSurvival(x, 1, 1)).toBeCloseTo(Math.exp(-x), 7);
-      expect(gammaSurvival(x, 2, Math.SQRT2)).toBeCloseTo(Math.exp(-x) * (1 + x), 7);
-    },
-  );
-
-  property.prop([fc.double({ min: 0.001, max: 0.999, noNaN: true }), fc.integer({ min: 50, max: 300 })])(
-    'a log-logistic time has the share below it that it was asked for',
-    (share, alpha) => {
-      expect(logLogisticCdf(logLogisticQuantile(share, alpha, 3.9), alpha, 3.9)).toBeCloseTo(share, 9);
-    },
-  );
-
-  test.each([
-    ['lag', HOLD_LAG_MS],
-    ['dwell', HOLD_DOWN_MS],
-  ] as const)('the %s of deliberate holds has its three quantiles', (_, quantiles) => {
-    const [low, middle, high] = quantiles;
-    expect([low, middle, high].map((t) => skewedCdf(t, quantiles).toFixed(4))).toEqual([
-      '0.0500',
-      '0.5000',
-      '0.9500',
-    ]);
-    expect(skewedAt(0, quantiles)).toBe(middle);
-  });
-
-  test('the nodes have the moments of a standard normal', () => {
-    const moment = (power: number) => NODES.reduce((sum, { z, weight }) => sum + weight * z ** power, 0);
-    expect([0, 1, 2, 3, 4, 6, 8].map((power) => moment(power).toFixed(6))).toEqual(
-      [1, 0, 1, 0, 3, 15, 105].map((value) => value.toFixed(6)),
-    );
-  });
+test('every table by pair class has a row for each class', () => {
+  for (const name of GROUP_NAMES) {
+    for (const table of [GROUPS[name].classRatio, GROUPS[name].within40, GROUPS[name].within60]) {
+      expect(table).toHaveLength(PAIR_CLASSES.length);
+    }
+  }
 });
 
 // Vienna 4x22 piano performances (Goebl): two keys of one hand 50/90/95/99 % within 16/38/45/63 ms, three keys of one hand

@@ -3,11 +3,11 @@ import { useTypist } from '../../../../store/typist.ts';
 import { NumberField } from '../../../widgets/number-field.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import styles from './accidents.module.css';
-import { kindOfSpeed, speedOfKind, speedOptions, WPM_LIMITS } from './typist-words.ts';
+import { kindOfSpeed, speedOfKind, speedOptions, SPREADS, spreadChoice, WPM_LIMITS } from './typist-words.ts';
 
 /** Whose typing it is, and what they type. */
 export function TypistFields() {
-  const { speed, person, measured, typed, hasOwnText, setSpeed, setText } = useTypist();
+  const { speed, person, measured, typed, hasOwnText, setSpeed, setText, spreadFactor, setSpread } = useTypist();
   const { wpm } = person.parameters;
   const kind = kindOfSpeed(speed);
   return (
@@ -25,6 +25,14 @@ export function TypistFields() {
           value={Math.round(wpm)}
           {...WPM_LIMITS}
           onCommit={setSpeed}
+        />
+      )}
+      {kind !== 'measured' && (
+        <Select
+          label="Keys of a chord come"
+          value={spreadChoice(spreadFactor)}
+          options={SPREADS}
+          onChange={(factor) => setSpread(Number(factor))}
         />
       )}
       <Select label="Text" value={typed.choice} options={textOptions(hasOwnText)} onChange={setText} />

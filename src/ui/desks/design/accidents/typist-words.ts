@@ -15,6 +15,18 @@ const GROUP_WORDS: Readonly<Record<GroupName, string>> = {
   veryFast: 'very fast',
 };
 
+/** How far the keys of a chord come apart, beside skilled hands; what is more than that is an assumption. */
+export const SPREADS = [
+  { value: '1', label: 'as skilled hands’' },
+  { value: '1.5', label: '1.5 times as far apart (assumed)' },
+  { value: '2', label: 'twice as far apart (assumed)' },
+] as const;
+
+/** The spread on offer that is nearest to a factor. */
+export function spreadChoice(factor: number): (typeof SPREADS)[number]['value'] {
+  return factor < 1.25 ? '1' : factor < 1.75 ? '1.5' : '2';
+}
+
 /** Which kind of choice a speed is. */
 export function kindOfSpeed(speed: Speed): SpeedKind {
   return typeof speed === 'number' ? 'exact' : speed;
