@@ -3,11 +3,12 @@ import { useTypist } from '../../../../store/typist.ts';
 import { NumberField } from '../../../widgets/number-field.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import styles from './accidents.module.css';
-import { kindOfSpeed, speedOfKind, speedOptions, SPREADS, spreadChoice, WPM_LIMITS } from './typist-words.ts';
+import { kindOfSpeed, SPREADS, speedOfKind, speedOptions, spreadChoice, WPM_LIMITS } from './typist-words.ts';
 
 /** Whose typing it is, and what they type. */
 export function TypistFields() {
-  const { speed, person, measured, typed, hasOwnText, setSpeed, setText, spreadFactor, setSpread } = useTypist();
+  const { speed, person, measured, typed, hasOwnText, setSpeed, setText, spreadFactor, setSpread } =
+    useTypist();
   const { wpm } = person.parameters;
   const kind = kindOfSpeed(speed);
   return (
