@@ -295,7 +295,7 @@ test('menus are worked by keyboard alone', async ({ page }) => {
 test('a need is found by its name and put on a key, by keyboard alone', async ({ page }) => {
   await openPage(page);
   await page.keyboard.press('Control+k');
-  const finder = page.getByRole('dialog', { name: /^Find a command/ });
+  const finder = page.getByRole('dialog', { name: /^Find anything/ });
   await expect(finder.getByRole('combobox')).toBeFocused();
   await page.keyboard.type('`');
   await expect(finder.getByRole('option').first()).toContainText('missing');

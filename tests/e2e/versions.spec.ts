@@ -41,6 +41,15 @@ test('two versions are compared on the board, in words and in figures, and one i
   });
   await expect(figures.getByRole('row', { name: /needs reached/ })).toContainText(/of/);
   expect(await shellFaults(page)).toEqual([]);
+  // Any two: the first state with one that was kept just now.
+  await dialog(page).getByRole('textbox', { name: 'Keep the design as it is now, as' }).fill('After it');
+  await dialog(page).getByRole('button', { name: 'Keep', exact: true }).click();
+  await dialog(page).getByRole('combobox', { name: 'Before' }).selectOption('Before the trip');
+  await dialog(page).getByRole('combobox', { name: 'After' }).selectOption('After it');
+  await expect(differences).toContainText('3 differences');
+  await dialog(page).getByRole('combobox', { name: 'Before' }).selectOption('After it');
+  await expect(differences).toContainText('Nothing differs.');
+  await dialog(page).getByRole('combobox', { name: 'Before' }).selectOption('Before the trip');
   await dialog(page).getByRole('button', { name: 'Restore “Before the trip”' }).click();
   await expect(nameField(page)).toHaveValue(/^Beacon log/);
   await page.getByRole('button', { name: /^Undo: Restore/ }).click();

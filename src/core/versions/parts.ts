@@ -12,7 +12,7 @@ export interface PartValues {
   /** Why it is let off. */
   readonly 'waived need': string;
   /** A layer without what its keys do. */
-  readonly layer: Pick<Layer, 'name' | 'onWhile'>;
+  readonly layer: Omit<Layer, 'id' | 'places'>;
   readonly place: Binding;
   readonly chord: Chord;
   readonly note: DiaryNote;
@@ -63,10 +63,7 @@ export function partsOf(keymap: Keymap): ReadonlyMap<string, Part> {
     ...(needs?.lists ?? []).map((id) => ({ kind: 'need list', id, value: true }) as const),
     ...(needs?.own ?? []).map((id) => ({ kind: 'own need', id, value: true }) as const),
     ...(needs?.waived ?? []).map(({ need, why }) => ({ kind: 'waived need', id: need, value: why }) as const),
-    ...layers.map(
-      ({ id, name, onWhile }) =>
-        ({ kind: 'layer', id, value: { name, ...(onWhile ? { onWhile } : {}) } }) as const,
-    ),
+    ...layers.map(({ id, places: _, ...value }) => ({ kind: 'layer', id, value }) as const),
     ...layers.flatMap(({ id, places }) =>
       Object.entries(places).map(([key, value]) => ({ kind: 'place', id: placeId(id, key), value }) as const),
     ),
