@@ -86,7 +86,8 @@ export const useBoardDrafts = create<BoardDraftsState & BoardDraftsActions>()((s
       const now = work();
       const past = [...now.past, { title, draft: now.draft }].slice(-STEPS);
       const next = { ...now, draft, past, future: [], selected: selected ?? now.selected };
-      if (!isSameBoard(draft.board, now.draft.board)) put(withPresentKeys(next));
+      if (isSameBoard(draft.board, now.draft.board)) set({ preview: null });
+      else put(withPresentKeys(next));
     },
     undo: () => {
       const now = work();

@@ -104,7 +104,7 @@ test('a key is dragged and falls into place; Escape leaves no trace; fingers are
   await expect(button(page, 'Undo: Move a key')).toBeVisible();
   await expect(page.getByText('2 keys are placed by hand.')).toBeVisible();
 
-  await page.getByRole('radio', { name: 'Paint fingers' }).check();
+  await page.getByRole('radio', { name: 'Fingers' }).check();
   await page.getByRole('combobox', { name: 'Finger to paint' }).selectOption('Ring finger');
   const [from, to] = [await middle(key(page, 'R15')), await middle(key(page, 'R25'))];
   await page.mouse.move(from.x, from.y);

@@ -47,8 +47,9 @@ describe('the work on a board', () => {
   });
 
   test('a step that changes nothing is none', () => {
+    drafts().show(aside());
     drafts().change('Nothing', work().draft);
-    expect(work().past).toEqual([]);
+    expect([work().past, drafts().preview]).toEqual([[], null]);
   });
 
   test('is kept while another design is looked at, and goes with its design', async () => {

@@ -156,6 +156,7 @@ function withHandWork(made: BoardKey, model: BoardKey, now: BoardKey): BoardKey 
     rotation: tidy(made.rotation + now.rotation - model.rotation),
     width: tidy(made.width + now.width - model.width),
     height: tidy(made.height + now.height - model.height),
+    hand: now.hand === model.hand ? made.hand : now.hand,
     finger: now.finger === model.finger ? made.finger : now.finger,
     home: now.home === model.home ? made.home : now.home,
   };

@@ -1,9 +1,10 @@
 import { LIMITS } from '../keymap/limits.ts';
-import type { BoardKey, Finger, KeyId } from '../keymap/types.ts';
+import type { BoardKey, Finger, Hand, KeyId } from '../keymap/types.ts';
 import { capCorners, overlapMm } from './caps.ts';
 import { type BoardDraft, newKeyId, withBoard } from './draft.ts';
 import { mirrorAxis, partnersOf } from './partners.ts';
 import { distanceMm, minus, type Point, plus, tidy, turned } from './point.ts';
+import { homeOf } from './reach.ts';
 
 /** Between two caps where a board has no parameters to say it, mm. Common practice, no source. */
 const CAP_GAP_MM = 1.05;
@@ -44,13 +45,23 @@ export function setKeys(draft: BoardDraft, which: ByHand, numbers: KeyNumbers): 
 
 /** Gives keys to a finger. A home key that comes to a finger which has one already is home no longer. */
 export function paintFinger(draft: BoardDraft, which: ByHand, finger: Finger): BoardDraft {
-  const hasHome = (key: BoardKey) =>
-    draft.board.keys.some(
-      (other) => other.home && other.id !== key.id && other.hand === key.hand && other.finger === finger,
-    );
-  return changed(draft, which, (key) =>
-    key.finger === finger ? key : { ...key, finger, home: key.home && !hasHome(key) },
-  );
+  return changed(draft, which, (key) => givenTo(draft, key, { finger }));
+}
+
+/** Gives keys to a hand, their mirror images to the other one; home keys as in `paintFinger`. */
+export function giveToHand(draft: BoardDraft, which: ByHand, hand: Hand): BoardDraft {
+  return changed(draft, which, (key) => givenTo(draft, key, { hand }));
+}
+
+function givenTo(
+  { board }: BoardDraft,
+  key: BoardKey,
+  to: Partial<Pick<BoardKey, 'finger' | 'hand'>>,
+): BoardKey {
+  const given = { ...key, ...to };
+  if (given.finger === key.finger && given.hand === key.hand) return key;
+  const home = homeOf(board, given);
+  return { ...given, home: key.home && (home === undefined || home.id === key.id) };
 }
 
 /** Makes keys home keys or not; a finger rests on one key, so its former home gives way. The last of one finger's wins. */
@@ -163,6 +174,7 @@ function followed(partner: BoardKey, before: BoardKey, after: BoardKey): BoardKe
     rotation: partner.rotation - (after.rotation - before.rotation),
     width: partner.width + (after.width - before.width),
     height: partner.height + (after.height - before.height),
+    hand: after.hand === before.hand ? partner.hand : before.hand,
     finger: after.finger,
     home: after.home,
   };
@@ -188,8 +200,8 @@ export function middleOf(keys: readonly BoardKey[]): Point {
   return { x: half(corners.map(({ x }) => x)), y: half(corners.map(({ y }) => y)) };
 }
 
-/** The key whose middle is nearest; the first of equals. */
-function nearest(keys: readonly BoardKey[], at: Point): BoardKey | undefined {
+/** The key whose middle is nearest to a point; the first of equals. */
+export function nearest(keys: readonly BoardKey[], at: Point): BoardKey | undefined {
   const distances = keys.map((key) => distanceMm(key, at));
   return keys[distances.indexOf(Math.min(...distances))];
 }

@@ -6,6 +6,7 @@ import { moveHalf, turnHalf } from '../../../src/core/board/halves.ts';
 import {
   addKeyAt,
   addKeyBeside,
+  giveToHand,
   keyAt,
   moveKeys,
   paintFinger,
@@ -80,6 +81,14 @@ describe('work by hand', () => {
     expect(homes(paintHome(home, { keys: ['R33'], alike: true }, false), 'left middle')).toEqual([]);
     const swept = paintHome(START, { keys: ['R33', 'R13', 'R14'], alike: false }, true);
     expect([homes(swept, 'right middle'), homes(swept, 'right ring')]).toEqual([['R13'], ['R14']]);
+  });
+
+  test('gives keys to the other hand, and their images the other way', () => {
+    const given = giveToHand(START, { keys: ['R21'], alike: true }, 'left');
+    expect([keyOf(given, 'R21').hand, keyOf(given, 'L21').hand]).toEqual(['left', 'right']);
+    const home = giveToHand(START, { keys: ['R22'], alike: false }, 'left');
+    expect(keyOf(home, 'R22')).toMatchObject({ hand: 'left', home: false });
+    expect(homes(home, 'left index')).toEqual(['L22']);
   });
 
   test('adds a key where there is room beside another, its image too', () => {

@@ -25,8 +25,8 @@ import { useDraftUndo } from './use-draft-undo.ts';
 
 const TOOLS: readonly { readonly value: Tool; readonly label: string }[] = [
   { value: 'arrange', label: 'Arrange' },
-  { value: 'finger', label: 'Paint fingers' },
-  { value: 'home', label: 'Paint home keys' },
+  { value: 'finger', label: 'Fingers' },
+  { value: 'home', label: 'Home keys' },
   { value: 'add', label: 'Add keys' },
 ];
 

@@ -1,5 +1,6 @@
 import {
   addKeyBeside,
+  giveToHand,
   type KeyNumbers,
   moveKeys,
   paintFinger,
@@ -9,9 +10,10 @@ import {
   turnKeys,
 } from '../../../../core/board/hand-work.ts';
 import { keyName } from '../../../../core/board/key-name.ts';
-import type { BoardKey, Finger } from '../../../../core/keymap/types.ts';
+import type { BoardKey, Finger, Hand } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { Button } from '../../../widgets/button.tsx';
+import { Choice } from '../../../widgets/choice.tsx';
 import { NumberField } from '../../../widgets/number-field.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import { Switch } from '../../../widgets/switch.tsx';
@@ -53,6 +55,14 @@ export function KeyPanel() {
             change(`Give ${many} to the ${fingerWords(finger)}`, paintFinger(draft, which, finger));
         }}
       />
+      <Choice
+        label="Of the hand"
+        value={common(keys, ({ hand }) => hand) ?? ''}
+        options={HANDS}
+        onChange={(hand) => {
+          if (hand !== '') change(`Give ${many} to the ${hand} hand`, giveToHand(draft, which, hand));
+        }}
+      />
       <Switch
         label="The finger rests here"
         on={keys.every(({ home }) => home)}
@@ -78,6 +88,11 @@ export function KeyPanel() {
     </div>
   );
 }
+
+const HANDS: readonly { readonly value: Hand | ''; readonly label: string }[] = [
+  { value: 'left', label: 'Left' },
+  { value: 'right', label: 'Right' },
+];
 
 const DIFFERENT: { readonly value: Finger | ''; readonly label: string } = {
   value: '',

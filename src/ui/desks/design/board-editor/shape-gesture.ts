@@ -5,6 +5,7 @@ import {
   capGapMm,
   middleOf,
   moveKeys,
+  nearest,
   paintFinger,
   paintHome,
   turnKeys,
@@ -155,7 +156,7 @@ function adding(at: Point, scene: ShapeScene): ShapeOutcome {
 
 /** Where a new key falls into place. */
 function placed(at: Point, { draft, snapMm }: ShapeScene): Point {
-  const model = draft.board.keys[0];
+  const model = nearest(draft.board.keys, at);
   if (model === undefined) return at;
   return snapped({ ...model, ...at }, draft.board.keys, { gapMm: capGapMm(draft), withinMm: snapMm }).at;
 }
