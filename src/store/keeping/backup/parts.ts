@@ -27,6 +27,7 @@ export function backupParts(): readonly BackupPart[] {
     things('streams', 'recorded streams', kept('handful streams', 'streams')),
     things('overlays', 'overlays for keyboards at hand', kept('handful overlays', 'overlays')),
     one('boards', 'unfinished work on boards', kept('handful boards', 'boards')),
+    one('checks', 'checks of real boards', kept('handful check', 'checks')),
     one('own-text', 'the counts of your own text', kept('handful own text', 'counts')),
     one('measured', 'the measured typist', kept('handful measured typist', 'measured')),
     one('typist', 'speed and text of the typist', kept('handful typist', 'choices')),
