@@ -147,6 +147,33 @@ test('writes a text, and the time line can be read without a mouse and without a
   expect(await accessibilityFaults(page)).toEqual([]);
 });
 
+test('what annoyed the typist stands on the board and in the findings until it is ticked off', async ({
+  page,
+}) => {
+  await openRehearse(page);
+  await panel(page, 'Diary');
+  await page.getByLabel('What annoyed you, in one line').fill('Too easily pressed');
+  await page.getByLabel('About').selectOption({ label: 'Delete the word' });
+  await page.keyboard.press('Tab');
+  await page.getByRole('button', { name: 'Note it' }).click();
+  await expect(
+    page.getByText(/^about the chord Delete the word, .* with the design as it is$/),
+  ).toBeVisible();
+
+  await panel(page, 'Design');
+  const key = page.getByRole('option', { name: /noted: Too easily pressed/ });
+  await expect(key).toHaveCount(3);
+  const finding = page.locator('[data-rule=diary-note-open]');
+  await page.getByText('Worth knowing').click();
+  await finding.getByRole('button', { name: 'Tick it off' }).click();
+  await expect(finding).toHaveCount(0);
+  await expect(key).toHaveCount(0);
+
+  await panel(page, 'Rehearse');
+  await panel(page, 'Diary');
+  await expect(page.getByRole('checkbox', { name: 'Too easily pressed' })).toBeChecked();
+});
+
 test('a key that was given another place on the overlay types from there, also after a reload', async ({
   page,
 }) => {

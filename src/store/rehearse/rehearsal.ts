@@ -6,6 +6,7 @@ import type { Keymap } from '../../core/keymap/types.ts';
 import { Recorder } from '../../core/rehearse/recorder.ts';
 import type { Run } from '../../core/rehearse/run.ts';
 import { fromZero, type Stream } from '../../core/rehearse/stream.ts';
+import { useBench } from '../bench.ts';
 import { type Compared, NOTHING_COMPARED } from './compared.ts';
 
 /** A setting that is tried on the stream without being in the design. */
@@ -107,6 +108,11 @@ export const useRehearsal = create<RehearsalState & RehearsalActions>()((set) =>
     );
   },
 }));
+
+// What is tried is tried on one design; on another it would be something else.
+useBench.subscribe(({ designId }, before) => {
+  if (designId !== before.designId) useRehearsal.setState({ tries: [], compared: NOTHING_COMPARED });
+});
 
 function grown({ recorder }: Recording) {
   return ({ live }: RehearsalState) => ({ live: { run: recorder, version: (live?.version ?? 0) + 1 } });

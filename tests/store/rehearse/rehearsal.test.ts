@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { usHost } from '../../../src/core/host/us.ts';
 import { plainText, shownText } from '../../../src/core/rehearse/shown-text.ts';
+import { useBench } from '../../../src/store/bench.ts';
 import { memoryKeyValue } from '../../../src/store/keeping/key-value.ts';
 import { readOverlay } from '../../../src/store/rehearse/kept-overlays.ts';
 import { makeKeptThings } from '../../../src/store/rehearse/kept-things.ts';
@@ -77,6 +78,14 @@ test('a second try at a setting takes the place of the first', () => {
   expect(store().tries.map(({ title }) => title)).toEqual(['q', '40']);
   store().dropTry(0);
   expect(store().tries.map(({ title }) => title)).toEqual(['40']);
+});
+
+test('what is tried on a design is not tried on the next', () => {
+  useBench.getState().open('one', sample);
+  store().tryOut({ title: '30', edit: { edit: 'change-chord', chord: 'rt', to: { windowMs: 30 } } });
+  store().compareWith({ with: 'design as it is' });
+  useBench.getState().open('two', sample);
+  expect([store().tries, store().compared]).toEqual([[], { with: 'nothing' }]);
 });
 
 describe('kept things', () => {
