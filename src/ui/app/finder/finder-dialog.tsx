@@ -24,7 +24,7 @@ export function FinderDialog({
   return (
     <Finder
       title="Find anything"
-      placeholder="A command, desk, layer, key, finding or need"
+      placeholder="Command, layer, key, finding, need"
       find={(query) => bestMatches(all, query, SHOWN)}
       onClose={onClose}
     />

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { draftOf } from '../../../../core/board/draft.ts';
 import type { Finger } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
+import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { Button, IconButton } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
 import { DeskFrame } from '../../../widgets/desk-frame.tsx';
@@ -84,6 +85,7 @@ function Head() {
   const { losses } = useBecame(draft);
   const { use, close, change } = useBoardDrafts.getState();
   const [asking, setAsking] = useState(false);
+  const units = useSettings((settings) => settings.units);
   const [printing, setPrinting] = useState(false);
   const changed = isChanged(draft);
   const wanted = () => {
@@ -99,7 +101,7 @@ function Head() {
       )}
       <h2 className={styles.title}>
         <span className={styles.name}>{shown.board.name}</span>
-        <span className={panel.quiet}>{sizeWords(shown.board)}</span>
+        <span className={panel.quiet}>{sizeWords(shown.board, units)}</span>
       </h2>
       <div className={styles.actions}>
         <Button tone="quiet" title="At true size, to lay the hands on" onClick={() => setPrinting(true)}>

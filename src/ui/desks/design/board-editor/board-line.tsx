@@ -1,5 +1,6 @@
 import { useBench } from '../../../../store/bench.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
+import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { Button } from '../../../widgets/button.tsx';
 import styles from './board-editor.module.css';
 import { isChanged, sizeWords } from './shape-words.ts';
@@ -11,8 +12,15 @@ export function BoardLine() {
   const readOnly = useBench((bench) => bench.readOnly);
   const open = useBoardDrafts((drafts) => drafts.open);
   const { draft } = useBoardWork();
+  const units = useSettings((settings) => settings.units);
   return (
-    <Button tone="quiet" className={styles.line} title={sizeWords(board)} disabled={readOnly} onClick={open}>
+    <Button
+      tone="quiet"
+      className={styles.line}
+      title={sizeWords(board, units)}
+      disabled={readOnly}
+      onClick={open}
+    >
       {isChanged(draft) ? 'Go on with the board…' : 'Change the board…'}
     </Button>
   );

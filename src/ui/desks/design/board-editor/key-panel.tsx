@@ -12,6 +12,8 @@ import {
 import { keyName } from '../../../../core/board/key-name.ts';
 import type { BoardKey, Finger, Hand } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
+import { shownLength } from '../../../../store/settings/lengths.ts';
+import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
 import { NumberField } from '../../../widgets/number-field.tsx';
@@ -122,22 +124,30 @@ const NUMBERS: readonly {
 function OneKey({ of }: { readonly of: BoardKey }) {
   const { draft, selected, alike } = useBoardWork();
   const change = useBoardDrafts((drafts) => drafts.change);
+  const units = useSettings((settings) => settings.units);
   return (
     <div className={styles.numbers}>
-      {NUMBERS.map(({ field, ...limits }) => (
-        <NumberField
-          key={field}
-          {...limits}
-          step={field === 'rotation' ? 0.5 : 0.25}
-          value={of[field]}
-          onCommit={(value) =>
-            change(
-              `Set a key’s ${limits.label.toLowerCase()}`,
-              setKeys(draft, { keys: selected, alike }, { [field]: value }),
-            )
-          }
-        />
-      ))}
+      {NUMBERS.map(({ field, label, unit, min, max }) => {
+        const step = field === 'rotation' ? 0.5 : 0.25;
+        const { mmOf, ...shown } = shownLength(
+          { value: of[field], min, max, step },
+          unit === 'mm' ? units : 'mm',
+        );
+        return (
+          <NumberField
+            key={field}
+            label={label}
+            {...shown}
+            unit={unit === 'mm' ? shown.unit : unit}
+            onCommit={(value) =>
+              change(
+                `Set a key’s ${label.toLowerCase()}`,
+                setKeys(draft, { keys: selected, alike }, { [field]: mmOf(value) }),
+              )
+            }
+          />
+        );
+      })}
     </div>
   );
 }

@@ -1,4 +1,6 @@
 import type { MadeFrom } from '../../../../core/keymap/types.ts';
+import { shownLength } from '../../../../store/settings/lengths.ts';
+import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { Slider } from '../../../widgets/slider.tsx';
 import type { Shaping } from './use-shaping.ts';
 
@@ -21,16 +23,15 @@ export function ShapeSlider({
   /** The parameters with another value of this one. */
   readonly made: (value: number) => MadeFrom;
 }) {
+  const units = useSettings((settings) => settings.units);
+  const { mmOf, ...shown } = shownLength({ value, min, max, step }, unit === 'mm' ? units : 'mm');
   return (
     <Slider
       label={label}
-      unit={unit}
-      value={value}
-      min={min}
-      max={max}
-      step={step}
-      onPreview={(next) => shaping.preview(next === null ? null : made(next))}
-      onCommit={(next) => shaping.commit(`Change ${label.toLowerCase()}`, made(next))}
+      {...shown}
+      unit={unit === 'mm' ? shown.unit : unit}
+      onPreview={(next) => shaping.preview(next === null ? null : made(mmOf(next)))}
+      onCommit={(next) => shaping.commit(`Change ${label.toLowerCase()}`, made(mmOf(next)))}
     />
   );
 }

@@ -5,6 +5,8 @@ import type { FarKey } from '../../../../core/board/reach.ts';
 import { FINGER_REACH_MM } from '../../../../core/board/reach.ts';
 import type { BoardLosses } from '../../../../core/board/what-is-lost.ts';
 import type { Board, BoardKey, Finger, KeyId } from '../../../../core/keymap/types.ts';
+import { lengthText } from '../../../../store/settings/lengths.ts';
+import type { Settings } from '../../../../store/settings/settings.ts';
 
 /** So many keys, in the name of a step. */
 export function keysWords(count: number): string {
@@ -36,10 +38,14 @@ export function fingerWords(finger: Finger): string {
   return finger === 'thumb' ? 'thumb' : `${finger} finger`;
 }
 
-/** How large a board is: "36 keys, 302 × 124 mm". */
-export function sizeWords(board: Board): string {
+/** How large a board is: "36 keys, 302 × 124 mm", or in inches to a tenth. */
+export function sizeWords(board: Board, units: Settings['units'] = 'mm'): string {
   const { minX, minY, maxX, maxY } = boardExtent(board);
-  return `${board.keys.length === 1 ? 'one key' : `${board.keys.length} keys`}, ${Math.round(maxX - minX)} × ${Math.round(maxY - minY)} mm`;
+  const size = [maxX - minX, maxY - minY].map((mm) =>
+    units === 'mm' ? Math.round(mm) : (mm / 25.4).toFixed(1),
+  );
+  const keys = board.keys.length === 1 ? 'one key' : `${board.keys.length} keys`;
+  return `${keys}, ${size.join(' × ')} ${units === 'mm' ? 'mm' : 'in'}`;
 }
 
 /** What a screen reader hears of a key: where it is, its numbers, and what is the matter with it. */
@@ -56,7 +62,7 @@ export function spokenAfter(title: string, board: Board, id: KeyId): string {
 
 /** A length as it is shown: "12.5 mm". */
 export function mm(value: number): string {
-  return `${Math.round(value * 100) / 100 + 0} mm`;
+  return lengthText(value, 'mm');
 }
 
 /** An angle as it is shown: "−8°". */
