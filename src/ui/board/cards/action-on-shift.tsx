@@ -20,7 +20,7 @@ export function ActionOnShift({ keymap, host, action, onChange }: ActionOnShiftP
         keymap={keymap}
         host={host}
         side="tap"
-        label="Does under Shift"
+        label="Under Shift"
         kinds={SHIFTED_KINDS}
         action={action}
         noneWords="the same, with Shift"

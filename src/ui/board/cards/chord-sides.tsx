@@ -43,7 +43,7 @@ export function ChordSides({ keymap, host, chord, onChange }: ChordSidesProps) {
             keymap={keymap}
             host={host}
             side="hold"
-            label="Does when held"
+            label="When held"
             action={hold}
             noneWords="no hold"
             onChange={(action) => onChange({ hold: action })}

@@ -26,20 +26,20 @@ describe('the later fields on a key’s card', () => {
 
   test('binds what comes under Shift, says it on the row, and takes it away', async () => {
     const { tap } = bound() ?? {};
-    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Does under Shift' }), 'a character');
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Under Shift' }), 'a character');
     const [, under] = screen.getAllByRole('textbox', { name: 'Character' });
     await userEvent.type(under ?? document.body, ';{Enter}');
     expect(bound()).toMatchObject({ tap, onShift: { do: 'char', char: ';' } });
     expect(screen.getByRole('button', { name: /under Shift ;/ })).toBeInTheDocument();
     await userEvent.selectOptions(
-      screen.getByRole('combobox', { name: 'Does under Shift' }),
+      screen.getByRole('combobox', { name: 'Under Shift' }),
       'the same, with Shift',
     );
     expect(bound()?.onShift).toBeUndefined();
   });
 
   test('offers there only what types, and a blank', () => {
-    const options = within(screen.getByRole('combobox', { name: 'Does under Shift' })).getAllByRole('option');
+    const options = within(screen.getByRole('combobox', { name: 'Under Shift' })).getAllByRole('option');
     expect(options.map((option) => option.textContent)).toEqual([
       'the same, with Shift',
       'a character',
@@ -73,12 +73,12 @@ describe('the later fields on a chord’s card', () => {
   });
 
   test('gives it a hold with a timing of its own, and takes it away', async () => {
-    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Does when held' }), 'a layer');
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'When held' }), 'a layer');
     expect(chord()?.hold).toEqual({ do: 'layer', layer: 'symbols', mode: 'while-held' });
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Hold by' }), 'a tap inside');
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Tap if held alone' }), 'yes');
     expect(chord()).toMatchObject({ holdBy: 'tap-inside', tapIfAlone: true });
-    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Does when held' }), 'no hold');
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'When held' }), 'no hold');
     expect(chord()?.hold).toBeUndefined();
   });
 });
