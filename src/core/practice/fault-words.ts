@@ -43,7 +43,7 @@ export function faultWords(keymap: Keymap, fault: Fault): string {
     case 'nothing-there':
       return `Nothing is bound there: ${key(fault.key)}.`;
     case 'unknown':
-      return 'Something else came, from no place of this design.';
+      return 'Something else came than was asked for.';
   }
 }
 

@@ -1,4 +1,6 @@
-import { type Need, needText } from '../keymap/need.ts';
+import { strokeSight } from '../host/stroke-sight.ts';
+import type { Modifier } from '../keymap/codes.ts';
+import { type ModifierName, type Need, needText } from '../keymap/need.ts';
 import { characterOfNeed } from '../needs/text-needs.ts';
 import type { NeedRoute, Route } from '../routes/types.ts';
 import { type Company, countOf } from './company.ts';
@@ -43,4 +45,18 @@ export function rankNeeds(
       one.at - other.at,
   );
   return ranked.map(({ count: _, at: __, ...need }) => need);
+}
+
+const HELD: Readonly<Record<ModifierName, Modifier>> = {
+  Control: 'ControlLeft',
+  Shift: 'ShiftLeft',
+  Alt: 'AltLeft',
+  Meta: 'MetaLeft',
+};
+
+/** Whether a page hears of a need that a real board sends; shortcuts and keys that the system or the browser keeps do not arrive. */
+export function arrives(need: Need): boolean {
+  if (need.kind === 'char') return true;
+  const held = need.kind === 'shortcut' ? need.modifiers.map((name) => HELD[name]) : [];
+  return strokeSight({ code: need.code, with: held }).kind === 'seen';
 }

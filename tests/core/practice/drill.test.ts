@@ -5,7 +5,7 @@ import { companyOf, drawCompany } from '../../../src/core/practice/company.ts';
 import { AT_WORK, type DrillMaterial, nextPrompt, type Prompt } from '../../../src/core/practice/drill.ts';
 import type { NeedProgress } from '../../../src/core/practice/progress.ts';
 import { foldSessions, progressOf } from '../../../src/core/practice/progress.ts';
-import { rankNeeds } from '../../../src/core/practice/ranked-needs.ts';
+import { arrives, rankNeeds } from '../../../src/core/practice/ranked-needs.ts';
 import { findRoutes } from '../../../src/core/routes/find-routes.ts';
 import { need, sample, waysOf } from './sample.ts';
 
@@ -98,6 +98,17 @@ describe('needs are taken up', () => {
   test('what the design cannot type is left out', () => {
     expect(material(new Map(), ['a', 'ß']).ranked.map(({ text }) => text)).toEqual(['a']);
   });
+});
+
+test.each([
+  ['k', true],
+  ['key:Home', true],
+  ['shortcut:Control+KeyC', true],
+  ['shortcut:Control+KeyW', false],
+  ['shortcut:Alt+Tab', false],
+  ['key:AudioVolumeUp', false],
+])('from a real board %s arrives: %s', (text, does) => {
+  expect(arrives(need(text))).toBe(does);
 });
 
 describe('drills', () => {

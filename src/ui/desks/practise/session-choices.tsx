@@ -72,7 +72,7 @@ export function SessionChoices({ board }: { readonly board: Board }) {
       <p className={styles.quiet}>
         {choices.input === 'engine'
           ? 'Its keys stand for the keys of the board and go through the timing engine: the design can be learnt before the board exists, and a slip is told exactly.'
-          : 'The board sends results, not presses: what went wrong is then told as likely, and a press that sends nothing is not seen. Shortcuts that the browser or the system keeps for itself do what they always do; full screen holds more of them back in some browsers.'}
+          : 'The board sends results, not presses: what went wrong is then told as likely, and a press that sends nothing is not seen. Shortcuts and keys that the browser or the system keeps for itself are left out: they can be practised on any keyboard.'}
       </p>
     </Disclosure>
   );

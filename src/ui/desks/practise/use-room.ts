@@ -4,7 +4,7 @@ import type { Keymap } from '../../../core/keymap/types.ts';
 import { companyOf } from '../../../core/practice/company.ts';
 import type { DrillMaterial } from '../../../core/practice/drill.ts';
 import { foldSessions, type NeedProgress, progressOf } from '../../../core/practice/progress.ts';
-import { type RankedNeed, rankNeeds } from '../../../core/practice/ranked-needs.ts';
+import { arrives, type RankedNeed, rankNeeds } from '../../../core/practice/ranked-needs.ts';
 import type { Session } from '../../../core/practice/session.ts';
 import { Ways } from '../../../core/practice/ways.ts';
 import { useAnalysis } from '../../../store/analysis.ts';
@@ -53,7 +53,9 @@ export function useRoom(): Room {
       textTitle: company === null ? null : typed.title,
       progressWith,
       materialFor: (session) => ({
-        ranked: ranking(progressWith(session)),
+        ranked: ranking(progressWith(session)).filter(
+          ({ need }) => session.input === 'engine' || arrives(need),
+        ),
         company,
         groups: group === null ? null : [group],
       }),
