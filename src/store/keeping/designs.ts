@@ -222,6 +222,7 @@ class Keeper {
     if (await this.#refusedElsewhere(id)) return;
     const read = await this.#parts.shelf.read(id);
     if (!read.ok) return;
+    this.#known.set(id, { keymap: read.value, at: await this.#parts.shelf.changedAt(id) });
     const renamed = applyEdit(read.value, { edit: 'rename-design', name });
     if (renamed.ok) await this.#write(id, renamed.value.keymap);
     else bench.notify({ tone: 'refused', text: renamed.problem, canUndo: false });

@@ -125,4 +125,14 @@ describe('changes that another tab overtook', () => {
     expect(await saved('new-1')).toBe('From another tab');
     expect(await saved('new-2')).toBe('From this tab, copy');
   });
+
+  test('a design that another tab changed since it was open here can be renamed from the list', async () => {
+    const { designs, shelf, saved } = tab();
+    await designs().start();
+    await designs().addDesign(named('Second'));
+    await shelf.write('new-1', named('From another tab'), 500);
+    await designs().rename('new-1', 'Renamed');
+    expect(await saved('new-1')).toBe('Renamed');
+    expect(designs().designs).toHaveLength(2);
+  });
 });

@@ -25,7 +25,11 @@ export function backupParts(): readonly BackupPart[] {
     versionsPart(kept('handful versions', 'versions')),
     things('sessions', 'practice', kept('handful practice', 'sessions')),
     things('streams', 'recorded streams', kept('handful streams', 'streams')),
-    things('overlays', 'overlays for keyboards at hand', kept('handful overlays', 'overlays')),
+    {
+      ...things('overlays', 'overlays for keyboards at hand', kept('handful overlays', 'overlays')),
+      // Which of them was chosen last is kept beside them.
+      holds: (name) => name !== 'chosen',
+    },
     one('boards', 'unfinished work on boards', kept('handful boards', 'boards')),
     one('checks', 'checks of real boards', kept('handful check', 'checks')),
     one('own-text', 'the counts of your own text', kept('handful own text', 'counts')),
