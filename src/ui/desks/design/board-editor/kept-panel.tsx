@@ -4,7 +4,7 @@ import type { KeyId } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { Button } from '../../../widgets/button.tsx';
 import styles from './panel.module.css';
-import { farWords, keptWords, lossLines, overlapWords } from './shape-words.ts';
+import { farWords, keptWords, lossLines, overlapWords, REACH_WORDS } from './shape-words.ts';
 import { useBecame } from './use-became.ts';
 import { useBoardWork } from './use-board-work.ts';
 
@@ -33,9 +33,10 @@ export function BoardFaults() {
   const { shown } = useBoardWork();
   const { board } = shown;
   const select = useBoardDrafts((drafts) => drafts.select);
+  const far = keysOutOfReach(board);
   const faults: { readonly keys: readonly KeyId[]; readonly text: string }[] = [
     ...overlappingCaps(board).map((pair) => ({ keys: pair, text: overlapWords(board, pair) })),
-    ...keysOutOfReach(board).map((far) => ({ keys: [far.key], text: farWords(board, far) })),
+    ...far.map((one) => ({ keys: [one.key], text: farWords(board, one) })),
   ];
   return (
     <section className={styles.part} aria-label="The board itself">
@@ -51,6 +52,7 @@ export function BoardFaults() {
           </li>
         ))}
       </ul>
+      {far.length > 0 && <p className={styles.quiet}>{REACH_WORDS}</p>}
     </section>
   );
 }

@@ -113,10 +113,13 @@ export function overlapWords(board: Board, [one, other]: readonly [KeyId, KeyId]
   return `${keyName(board, one)} and ${keyName(board, other)} overlap.`;
 }
 
-/** A key that its finger does not reach, in a sentence. */
+/** A key that its finger does not reach, in a sentence; `REACH_WORDS` says what reach is. */
 export function farWords(board: Board, { key, home, mm: far }: FarKey): string {
-  return `${keyName(board, key)} lies ${Math.round(far)} mm from ${keyName(board, home)}; most hands reach ${FINGER_REACH_MM} mm (common practice, no source).`;
+  return `${keyName(board, key)} lies ${Math.round(far)} mm from ${keyName(board, home)}.`;
 }
+
+/** What counts as a finger's reach. */
+export const REACH_WORDS = `Beyond ${FINGER_REACH_MM} mm most hands leave their home keys: common practice, no source, and hands differ.`;
 
 /** Whether the draft differs from the design's board. */
 export function isChanged({ board, origin }: BoardDraft): boolean {
