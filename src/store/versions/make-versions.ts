@@ -8,6 +8,8 @@ export interface VersionsState {
   readonly designId: string | null;
   /** The newest first. */
   readonly versions: readonly Version[];
+  /** Why the versions could not be read; null where they could. */
+  readonly problem: string | null;
   /** Takes up the versions of a design. */
   load(designId: string): Promise<void>;
   /** Keeps a state under a name; false where there are as many named ones as can be kept. */
@@ -56,10 +58,14 @@ export function makeVersions({ values, now, newId }: VersionsParts): StoreApi<Ve
     return {
       designId: null,
       versions: [],
+      problem: null,
       load: (designId) =>
         inTurn(async () => {
-          const versions = await read(designId);
-          set({ designId, versions });
+          try {
+            set({ designId, versions: await read(designId), problem: null });
+          } catch (error) {
+            set({ designId, versions: [], problem: error instanceof Error ? error.message : String(error) });
+          }
         }),
       keep: (designId, keymap, name) =>
         inTurn(() =>

@@ -5,6 +5,7 @@ import { memoryKeyValue } from '../../../src/store/keeping/key-value.ts';
 import { makeVersions } from '../../../src/store/versions/make-versions.ts';
 import { BETWEEN_MS, KEPT_VERSIONS } from '../../../src/store/versions/version.ts';
 import { watchWork } from '../../../src/store/versions/watch-work.ts';
+import { noneWords } from '../../../src/ui/app/versions/version-words.ts';
 import { sample } from '../sample.ts';
 
 const named = (name: string): Keymap => ({ ...sample, name });
@@ -61,6 +62,15 @@ describe('versions kept by hand', () => {
     await versions().load('a');
     await Promise.all(['x', 'y', 'z'].map((name) => versions().keep('a', named(name), name)));
     expect(names().toSorted()).toEqual(['x', 'y', 'z']);
+  });
+
+  test('that cannot be read at all say why', async () => {
+    const values = { ...memoryKeyValue(), get: () => Promise.reject(new Error('the disk is gone')) };
+    const { getState } = makeVersions({ values, now: () => 0, newId: () => '' });
+    await getState().load('a');
+    expect(getState()).toMatchObject({ designId: 'a', versions: [], problem: 'the disk is gone' });
+    expect(noneWords(true, getState().problem)).toContain('the disk is gone');
+    expect(noneWords(false, null)).toMatch(/^Looking/);
   });
 
   test('what is stored and is no version is left out', async () => {

@@ -11,6 +11,16 @@ export function versionTitle({ name, keptAt }: Version, now: number): string {
   return name ?? `By itself, ${timeText(keptAt, now)}`;
 }
 
+/** What stands where there is nothing to compare. */
+export function noneWords(isLoaded: boolean, problem: string | null): string {
+  if (!isLoaded) return 'Looking for versions…';
+  if (problem !== null) return `The versions of this design could not be read: ${problem}`;
+  return (
+    'There is no version of this design yet. One is kept by itself when you begin to change it, at most every ten ' +
+    'minutes of work; keep one by name before you try something out.'
+  );
+}
+
 /** A figure on both sides, and whether the later one is better, worse or neither. */
 export interface FigureRow {
   readonly name: string;

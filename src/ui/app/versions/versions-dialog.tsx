@@ -10,7 +10,7 @@ import { Select } from '../../widgets/select.tsx';
 import { Comparison } from './comparison.tsx';
 import { KeepVersion } from './keep-version.tsx';
 import { VersionList } from './version-list.tsx';
-import { versionTitle } from './version-words.ts';
+import { noneWords, versionTitle } from './version-words.ts';
 import styles from './versions.module.css';
 
 /** Stands for the design as it is now among the versions that can be chosen. */
@@ -23,6 +23,7 @@ export function VersionsDialog({ onClose }: { readonly onClose: () => void }) {
   const readOnly = useBench((bench) => bench.readOnly);
   const isLoaded = useVersions((state) => state.designId) === designId;
   const versions = useVersions((state) => state.versions);
+  const problem = useVersions((state) => state.problem);
   const [beforeId, setBefore] = useState<string | null>(null);
   const [afterId, setAfter] = useState(NOW);
   useEffect(() => void store.getState().load(designId), [designId]);
@@ -70,11 +71,7 @@ export function VersionsDialog({ onClose }: { readonly onClose: () => void }) {
             <Comparison before={before.keymap} after={after?.keymap ?? keymap} />
           </div>
         ) : (
-          <p className={styles.none}>
-            {isLoaded
-              ? 'There is no version of this design yet. One is kept by itself when you begin to change it, at most every ten minutes of work; keep one by name before you try something out.'
-              : 'Looking for versions…'}
-          </p>
+          <p className={styles.none}>{noneWords(isLoaded, problem)}</p>
         )}
       </div>
     </Dialog>
