@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import { type Comparison, compareRuns } from '../../../core/rehearse/compare.ts';
 import { namesOf } from '../../../core/rehearse/key-words.ts';
 import type { Run } from '../../../core/rehearse/run.ts';
-import { shownText } from '../../../core/rehearse/shown-text.ts';
+import { type ShownText, shownText } from '../../../core/rehearse/shown-text.ts';
 import type { Slip } from '../../../core/rehearse/slips.ts';
 import { typedBy } from '../../../core/rehearse/typed-by.ts';
 import { useRehearsal } from '../../../store/rehearse/rehearsal.ts';
@@ -40,7 +40,7 @@ export function MainPart() {
   }
   const meant = live === null ? (stream?.meant ?? null) : null;
   const slips = slipsIn(run, meant);
-  const text = shownText(run.items);
+  const text = live === null ? shownText(run.items) : newestText(run);
   return (
     <>
       <OutText
@@ -75,6 +75,14 @@ export function MainPart() {
       )}
     </>
   );
+}
+
+/** So much of the text stands in the field while it grows; laying out more of it at each key takes long. */
+const NEWEST = { items: 1500, tokens: 600 };
+
+function newestText({ items }: Run): ShownText {
+  const { tokens, takenBack } = shownText(items.slice(-NEWEST.items));
+  return { tokens: tokens.slice(-NEWEST.tokens), takenBack };
 }
 
 function differencesOf({ differences }: Comparison): readonly Stretch[] {

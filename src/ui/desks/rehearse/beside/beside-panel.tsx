@@ -68,6 +68,8 @@ export function BesidePanel({ names }: { readonly names: Names }) {
 function Differences({ names }: { readonly names: Names }) {
   const played = usePlayed();
   const compared = useComparedRun();
+  const isTyping = useRehearsal((state) => state.live !== null);
+  if (isTyping) return <p className={styles.hint}>What differs shows as soon as you stop typing.</p>;
   if (played === null || compared === null || !played.ok) return null;
   if (!compared.ok)
     return (

@@ -19,6 +19,8 @@ const MOST = 60;
 export function SlipsPanel({ names }: { readonly names: Names }) {
   const played = usePlayed();
   const stream = useRehearsal((state) => state.stream);
+  const isTyping = useRehearsal((state) => state.live !== null);
+  if (isTyping) return <p className={styles.hint}>Slips show as soon as you stop typing.</p>;
   if (stream === null || played === null || !played.ok)
     return (
       <p className={styles.hint}>Slips show here once there are presses and it is known what was meant.</p>

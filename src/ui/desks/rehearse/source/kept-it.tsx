@@ -31,8 +31,13 @@ export function KeptIt() {
     <>
       {stream !== null && <Present stream={stream} onKeep={() => void kept.keep(stream)} />}
       <OpenFile onFile={(file) => void openFile(file)} />
+      {problems.length > 0 && (
+        <p className={styles.problem} role="alert">
+          The file was not opened, and what was there stays.
+        </p>
+      )}
       {problems.slice(0, 5).map(({ sentence }) => (
-        <p key={sentence} className={styles.problem} role="alert">
+        <p key={sentence} className={styles.problem}>
           {sentence}
         </p>
       ))}

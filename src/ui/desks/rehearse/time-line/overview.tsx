@@ -30,8 +30,14 @@ export function Overview({
     pen.fillStyle = colors.sunken;
     pen.fillRect(0, 0, width, height);
     pen.fillStyle = colors.edge;
-    for (const { down, up } of run.presses)
-      pen.fillRect(down * scale, height / 2 - 3, Math.max(1, ((up ?? run.endMs) - down) * scale), 6);
+    let drawn = Number.NEGATIVE_INFINITY;
+    for (const { down, up } of run.presses) {
+      const right = Math.max(down * scale + 1, (up ?? run.endMs) * scale);
+      // Of what falls on the same pixels once is enough.
+      if (right - drawn < 0.5) continue;
+      drawn = right;
+      pen.fillRect(down * scale, height / 2 - 3, right - down * scale, 6);
+    }
     pen.fillStyle = colors.broken;
     for (const { fromMs } of slips) pen.fillRect(Math.max(0, fromMs * scale), 2, 2, height - 4);
     const { from, msPerPx } = viewNow();
