@@ -42,7 +42,7 @@ const RIGHT_LOWER = 'KeyN KeyM Comma Period Slash ShiftRight';
 const READY: readonly ReadyOverlay[] = [
   {
     id: 'row-up',
-    title: 'One row up, thumbs on C V B N M',
+    title: 'One row up: thumbs C V B N M',
     hands: {
       left: {
         columns: columnsOf(LEFT_DIGITS, LEFT_UPPER, LEFT_MIDDLE),
@@ -58,7 +58,7 @@ const READY: readonly ReadyOverlay[] = [
   },
   {
     id: 'row-up-apart',
-    title: 'One row up, right hand one key further right',
+    title: 'One row up, hands a key apart',
     hands: {
       left: {
         columns: columnsOf(LEFT_DIGITS, LEFT_UPPER, LEFT_MIDDLE),
@@ -78,7 +78,7 @@ const READY: readonly ReadyOverlay[] = [
   },
   {
     id: 'same-rows',
-    title: 'Row on row, thumbs on Space and beside it',
+    title: 'Row on row, thumbs on Space',
     hands: {
       left: {
         columns: columnsOf(LEFT_DIGITS, LEFT_UPPER, LEFT_MIDDLE, LEFT_LOWER),
