@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Keymap } from '../../core/keymap/types.ts';
 import type { KeyValue } from '../keeping/key-value.ts';
-import { isDue, KEPT_VERSIONS, readVersions, type Version, withVersion } from './version.ts';
+import { isDue, KEPT_VERSIONS, listedVersions, readVersions, type Version, withVersion } from './version.ts';
 
 export interface VersionsState {
   /** The design whose versions these are; null before any were asked for. */
@@ -43,10 +43,11 @@ export function makeVersions({ values, now, newId }: VersionsParts): StoreApi<Ve
       designId: string,
       to: (versions: readonly Version[]) => readonly Version[] | null,
     ) => {
-      const after = to(await read(designId));
+      const after = to(listedVersions(await values.get(designId)));
       if (after === null) return false;
       await values.set(designId, after);
-      if (get().designId === designId) set({ versions: after });
+      const { designId: shown, versions } = get();
+      if (shown === designId) set({ versions: to(versions) ?? versions });
       return true;
     };
     const versionOf = (keymap: Keymap, name: string | null): Version => ({
@@ -67,19 +68,23 @@ export function makeVersions({ values, now, newId }: VersionsParts): StoreApi<Ve
             set({ designId, versions: [], problem: error instanceof Error ? error.message : String(error) });
           }
         }),
-      keep: (designId, keymap, name) =>
-        inTurn(() =>
+      keep: (designId, keymap, name) => {
+        const added = versionOf(keymap, name);
+        return inTurn(() =>
           change(designId, (versions) => {
             const named = versions.filter((version) => version.name !== null).length;
-            return named >= KEPT_VERSIONS.named ? null : withVersion(versions, versionOf(keymap, name));
+            return named >= KEPT_VERSIONS.named ? null : withVersion(versions, added);
           }),
-        ),
-      worked: (designId, before) =>
-        inTurn(async () => {
+        );
+      },
+      worked: (designId, before) => {
+        const added = versionOf(before, null);
+        return inTurn(async () => {
           await change(designId, (versions) =>
-            isDue(versions, before, now()) ? withVersion(versions, versionOf(before, null)) : null,
+            isDue(versions, before, added.keptAt) ? withVersion(versions, added) : null,
           );
-        }),
+        });
+      },
       rename: (designId, id, name) =>
         inTurn(async () => {
           await change(designId, (versions) =>

@@ -37,15 +37,25 @@ export function isDue(versions: readonly Version[], keymap: Keymap, now: number)
   return versions[0] === undefined || !samePlain(versions[0].keymap, keymap);
 }
 
-/** The versions in what was stored; what cannot be read as one is left out. */
+/**
+ * The versions in what was stored, by their outside alone: a hundred keymaps read as strictly as files would take a
+ * moment that somebody who is typing feels. For changing the list; what is shown goes through `readVersions`.
+ */
+export function listedVersions(stored: unknown): readonly Version[] {
+  return Array.isArray(stored) ? stored.filter(isListed) : [];
+}
+
+/** The versions in what was stored; those whose keymap cannot be read are left out. */
 export function readVersions(stored: unknown): readonly Version[] {
-  if (!Array.isArray(stored)) return [];
-  return stored.flatMap((value: unknown): Version[] => {
-    if (typeof value !== 'object' || value === null) return [];
-    const { id, name, keptAt, keymap } = value as Partial<Record<keyof Version, unknown>>;
-    if (typeof id !== 'string' || typeof keptAt !== 'number') return [];
-    if (name !== null && typeof name !== 'string') return [];
-    const read = checkKeymap(keymap);
-    return read.ok ? [{ id, name, keptAt, keymap: read.value }] : [];
+  return listedVersions(stored).flatMap((version) => {
+    const read = checkKeymap(version.keymap);
+    return read.ok ? [{ ...version, keymap: read.value }] : [];
   });
+}
+
+function isListed(value: unknown): value is Version {
+  if (typeof value !== 'object' || value === null) return false;
+  const { id, name, keptAt, keymap } = value as Partial<Record<keyof Version, unknown>>;
+  const isNamed = name === null || typeof name === 'string';
+  return typeof id === 'string' && isNamed && typeof keptAt === 'number' && typeof keymap === 'object';
 }

@@ -5,7 +5,6 @@ import { memoryKeyValue } from '../../../src/store/keeping/key-value.ts';
 import { makeVersions } from '../../../src/store/versions/make-versions.ts';
 import { BETWEEN_MS, KEPT_VERSIONS } from '../../../src/store/versions/version.ts';
 import { watchWork } from '../../../src/store/versions/watch-work.ts';
-import { noneWords } from '../../../src/ui/app/versions/version-words.ts';
 import { sample } from '../sample.ts';
 
 const named = (name: string): Keymap => ({ ...sample, name });
@@ -69,8 +68,6 @@ describe('versions kept by hand', () => {
     const { getState } = makeVersions({ values, now: () => 0, newId: () => '' });
     await getState().load('a');
     expect(getState()).toMatchObject({ designId: 'a', versions: [], problem: 'the disk is gone' });
-    expect(noneWords(true, getState().problem)).toContain('the disk is gone');
-    expect(noneWords(false, null)).toMatch(/^Looking/);
   });
 
   test('what is stored and is no version is left out', async () => {
@@ -84,6 +81,10 @@ describe('versions kept by hand', () => {
     ]);
     await versions().load('a');
     expect(names()).toEqual(['good']);
+    // Nor is it deleted when another version is kept.
+    await versions().keep('a', named('Better'), 'better');
+    expect(names()).toEqual(['good', 'better'].toSorted());
+    expect(await values.get('a')).toHaveLength(3);
   });
 });
 

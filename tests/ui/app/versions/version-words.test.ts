@@ -6,6 +6,7 @@ import {
   countWords,
   figureRows,
   needsText,
+  noneWords,
   relearningWords,
   rowGroups,
   versionTitle,
@@ -32,6 +33,12 @@ test('a version goes by its name, else by when it was kept', () => {
   const version = { id: 'v', keptAt: 0, keymap: small() };
   expect(versionTitle({ ...version, name: 'Before' }, 0)).toBe('Before');
   expect(versionTitle({ ...version, name: null }, 5 * 60_000)).toBe('By itself, 5 minutes ago');
+});
+
+test('where there is nothing to compare, it says why', () => {
+  expect(noneWords(false, null)).toMatch(/^Looking/);
+  expect(noneWords(true, null)).toMatch(/no version of this design yet/);
+  expect(noneWords(true, 'the disk is gone')).toContain('the disk is gone');
 });
 
 describe('relearning', () => {
