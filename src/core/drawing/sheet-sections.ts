@@ -4,7 +4,7 @@ import { chordDoes, legendOf } from '../host/legend.ts';
 import { layerWords } from '../keymap/action-words.ts';
 import { bindingOn } from '../keymap/lookup.ts';
 import { chordsOf } from '../keymap/timing.ts';
-import type { Chord, KeyId } from '../keymap/types.ts';
+import type { Chord, KeyId, LayerId } from '../keymap/types.ts';
 import { wrapped } from './set-text.ts';
 import {
   ASIDE_LOOK,
@@ -81,8 +81,28 @@ export function chordBlocks(
 ): readonly Block[] {
   const chords = chordsOf(source.keymap);
   if (chords.length === 0) return [];
-  const rows = chords.map((chord, at) => chordRow(chord, at + 1, source, setting, unnumbered.has(chord.id)));
-  return [headBlock('Chords, pressed together', setting), columnHeads(setting), ...rows];
+  const shared = sharedLayers(chords);
+  // Said once where it holds for all, and not in every row.
+  const shown = shared === null ? chords : chords.map(({ layers: _, ...chord }) => chord);
+  const rows = shown.map((chord, at) => chordRow(chord, at + 1, source, setting, unnumbered.has(chord.id)));
+  const where = shared === null ? [] : [`All of them on ${namesOf(shared, source)} only.`];
+  return [
+    headBlock('Chords, pressed together', setting),
+    ...where.flatMap((text) => hangingBlocks('', text, 0, setting, { sign: ASIDE_LOOK, text: ASIDE_LOOK })),
+    columnHeads(setting),
+    ...rows,
+  ];
+}
+
+/** The layers on which every chord is live, where several name the very same; else null. */
+function sharedLayers([first, ...rest]: readonly Chord[]): readonly LayerId[] | null {
+  const layers = first?.layers;
+  if (layers === undefined || rest.length === 0) return null;
+  return rest.every((chord) => chord.layers?.join(' ') === layers.join(' ')) ? layers : null;
+}
+
+function namesOf(layers: readonly LayerId[], { keymap }: SheetSource): string {
+  return layers.map((layer) => layerWords(keymap, layer)).join(', ');
 }
 
 function columnHeads({ type, width }: Setting): Block {
@@ -137,7 +157,7 @@ function shortName(key: KeyId, source: SheetSource): string {
 function givesText(chord: Chord, source: SheetSource): string {
   const words = chordDoes(chord, source);
   if (chord.layers === undefined) return words;
-  return `${words} (on ${chord.layers.map((layer) => layerWords(source.keymap, layer)).join(', ')})`;
+  return `${words} (on ${namesOf(chord.layers, source)})`;
 }
 
 /** What found no room on its key. */

@@ -89,20 +89,23 @@ function turnOf(degrees: number): string {
   return degrees === 0 ? '' : ` rotate(${rounded(degrees)})`;
 }
 
-/** In black a layer's bar says no more than a line, and takes less ink. */
-const BLACK_BAR_MM = 0.28;
+/** In black what leads to a layer is underlined no thicker than this. */
+const BLACK_LINE_MM = 0.28;
 
-function boxSize({ width, height, fill }: BoxMark, choice: InkChoice) {
-  if (choice === 'colour' || fill?.startsWith('layer-') !== true) return { width, height };
-  const isUpright = height > width;
-  return isUpright
-    ? { width: Math.min(width, BLACK_BAR_MM), height }
-    : { width, height: Math.min(height, BLACK_BAR_MM) };
+/**
+ * In black a layer's bar is hollow: that takes less ink, and a filled one would be read as the character "|" before its
+ * legend.
+ */
+function inBlack(mark: BoxMark): BoxMark {
+  const { fill, ...hollow } = mark;
+  if (fill?.startsWith('layer-') !== true) return mark;
+  if (mark.width > mark.height) return { ...mark, height: Math.min(mark.height, BLACK_LINE_MM) };
+  return { ...hollow, stroke: 'ink', strokeMm: 0.12 };
 }
 
-function drawnBox(mark: BoxMark, choice: InkChoice): string {
-  const { radius } = mark;
-  const { width, height } = boxSize(mark, choice);
+function drawnBox(drawn: BoxMark, choice: InkChoice): string {
+  const mark = choice === 'black' ? inBlack(drawn) : drawn;
+  const { radius, width, height } = mark;
   const at = `x="${rounded(mark.x - width / 2)}" y="${rounded(mark.y - height / 2)}" width="${rounded(width)}" height="${rounded(height)}"`;
   const turned =
     mark.rotation === 0

@@ -136,6 +136,16 @@ describe('chords', () => {
     expect(texts.filter((text) => text === '2').length).toBeGreaterThanOrEqual(3);
   });
 
+  test('layers that all of them share are said once', () => {
+    const [first, second] = smallDesign.chords ?? [];
+    if (first === undefined || second === undefined) throw new Error('the small design has two chords');
+    const chords = [first, second].map((chord) => ({ ...chord, layers: ['up'] }));
+    const texts = textsOf({ keymap: { ...smallDesign, chords }, host: usHost, ...A4_LANDSCAPE, type });
+    expect(texts).toContain('All of them on Up only.');
+    expect(texts).toContain('Tab');
+    expect(texts.join(' ')).not.toContain('(on');
+  });
+
   test('a key in the table goes by its name where it types no short text', () => {
     const texts = textsOf({ keymap: smallDesign, host: usHost, ...A4_LANDSCAPE, type });
     expect(texts.join(' ')).toContain('{ + Ctrl C');
