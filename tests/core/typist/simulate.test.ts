@@ -147,7 +147,7 @@ describe('simulation beside what happened when the sample was replayed', () => {
     expect(sorted.length).toBeGreaterThan(70);
     expect(sorted[sorted.length >> 1]).toBeLessThanOrEqual(1.4);
     expect(factors.filter(({ factor }) => !(factor <= 2.2))).toEqual([]);
-  });
+  }, 120_000);
 
   test('three keys of the home row within 60 ms: none', () => {
     const { chords } = rateFor('fast', plainKeymap({}, [chordOver('SDF', 60), chordOver('JKL', 60)]), 50_000);
