@@ -2,6 +2,7 @@ import type { KeyEvent } from '../base/key-event.ts';
 import type { LayerId } from '../keymap/types.ts';
 import { Act } from './act.ts';
 import type { Compiled } from './compiled.ts';
+import { Decisions } from './decisions.ts';
 import { Explainer } from './explain.ts';
 import { Gather } from './gather.ts';
 import { Settle } from './settle.ts';
@@ -18,7 +19,7 @@ class StagedEngine implements Engine {
   private now = -Infinity;
 
   constructor(compiled: Compiled, sink: Sink) {
-    const explain = sink.trace === undefined ? null : new Explainer(compiled, (entry) => sink.trace?.(entry));
+    const explain = explainerOf(compiled, sink);
     this.compiled = compiled;
     this.check = new StreamCheck(compiled);
     this.act = new Act(compiled, sink, explain);
@@ -70,6 +71,12 @@ class StagedEngine implements Engine {
       }
     }
   }
+}
+
+function explainerOf(compiled: Compiled, sink: Sink): Explainer | null {
+  if (sink.decided !== undefined)
+    return new Decisions(compiled, (what, subject, t) => sink.decided?.(what, subject, t));
+  return sink.trace === undefined ? null : new Explainer(compiled, (entry) => sink.trace?.(entry));
 }
 
 /** An engine at rest, base layer on, that says what it does to a sink. Whether it makes a trace is decided here, once. */

@@ -21,6 +21,8 @@ import {
 
 /** Turns what the three stages decide into lines of the trace. Exists only where a trace is wanted. */
 export class Explainer {
+  /** Whether reasons are wanted, and not decisions alone. */
+  readonly inWords: boolean = true;
   private readonly compiled: Compiled;
   private readonly say: (entry: TraceEntry) => void;
 

@@ -121,7 +121,7 @@ export class Gather {
       else if (this.whole === null) this.whole = chord;
     }
     this.due = this.t0 + longest;
-    if (this.explain !== null) this.explainWait(this.explain, key, rule, now);
+    if (this.explain?.inWords === true) this.explainWait(this.explain, key, rule, now);
     if (longest < 0) this.flush('G3', now);
   }
 
@@ -143,7 +143,7 @@ export class Gather {
   private flush(rule: string, now: number, by?: number): void {
     const { whole, what, times } = this;
     const firing = whole === null ? FREE : this.fire(whole, rule, now);
-    if (whole === null && this.explain !== null) this.explainFlush(this.explain, rule, now, by);
+    if (whole === null && this.explain?.inWords === true) this.explainFlush(this.explain, rule, now, by);
     for (let at = 0; at < this.count; at++) {
       const item = what[at] ?? 0;
       const isUp = (item & 1) === 1;

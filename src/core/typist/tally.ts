@@ -1,7 +1,7 @@
 import type { KeyEvent } from '../base/key-event.ts';
 import type { Compiled } from '../engine/compiled.ts';
 import { createEngine } from '../engine/engine.ts';
-import type { Engine, TraceEntry } from '../engine/types.ts';
+import type { Decided, Engine } from '../engine/types.ts';
 import type { Intent, Listener } from './hands.ts';
 
 /** Counts of one thing over batches; each batch is a typist. */
@@ -25,7 +25,6 @@ export class Tally implements Listener {
   readonly waits = new Map<number, Float64Array>();
   private readonly compiled: Compiled;
   private readonly engine: Engine;
-  private readonly chordNumbers: ReadonlyMap<string, number>;
   /** Per key, what its presses that are still to be settled were meant to be, and when they came. */
   private readonly meant: Intent[][];
   private readonly times: number[][];
@@ -33,10 +32,12 @@ export class Tally implements Listener {
 
   constructor(compiled: Compiled) {
     this.compiled = compiled;
-    this.chordNumbers = new Map(compiled.chords.map(({ id, index }) => [id, index]));
     this.meant = compiled.keyIds.map(() => []);
     this.times = compiled.keyIds.map(() => []);
-    this.engine = createEngine(compiled, { output: () => undefined, trace: (entry) => this.hear(entry) });
+    this.engine = createEngine(compiled, {
+      output: () => undefined,
+      decided: (what, subject, t) => this.hear(what, subject, t),
+    });
   }
 
   /** The next typist's counts are kept apart. */
@@ -57,13 +58,9 @@ export class Tally implements Listener {
     this.times[key]?.push(t);
   }
 
-  private hear(entry: TraceEntry): void {
-    if (entry.what === 'chord') this.chordFired(this.chordNumbers.get(entry.chord ?? '') ?? -1);
-    else if (
-      entry.key !== undefined &&
-      (entry.what === 'tap' || entry.what === 'hold' || entry.what === 'no-binding')
-    )
-      this.keySettled(this.compiled.keyNumbers.get(entry.key) ?? -1, entry);
+  private hear(what: Decided, subject: number, t: number): void {
+    if (what === 'chord') this.chordFired(subject);
+    else this.keySettled(subject, what, t);
   }
 
   private chordFired(chord: number): void {
@@ -78,7 +75,7 @@ export class Tally implements Listener {
     else count(this.chordMisses, chord, this.batch, -1, 0);
   }
 
-  private keySettled(key: number, { what, t }: TraceEntry): void {
+  private keySettled(key: number, what: Decided, t: number): void {
     const meant = this.meant[key]?.shift();
     const since = this.times[key]?.shift() ?? t;
     if (meant === undefined || meant.chord >= 0 || meant.place < 0) return;
