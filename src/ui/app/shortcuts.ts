@@ -22,7 +22,10 @@ export function commandOf(event: Pressed): ShortcutCommand | null {
 export const SHORTCUTS: readonly { readonly keys: string; readonly does: string }[] = [
   { keys: 'Ctrl or Cmd + Z', does: 'Undo the last step' },
   { keys: 'Shift + Ctrl or Cmd + Z, Ctrl + Y', does: 'Redo it' },
-  { keys: 'Ctrl or Cmd + K', does: 'Find any command, layer or need; a need that is chosen is in hand' },
+  {
+    keys: 'Ctrl or Cmd + K',
+    does: 'Find any command, desk, layer, key, finding or need; what is chosen is done or shown',
+  },
   { keys: 'Arrow keys', does: 'Walk over the board, to the nearest key in that direction' },
   { keys: 'Enter', does: 'Open the card of the key; put down what is being carried' },
   { keys: 'A printing character', does: 'Binds itself to the key in focus' },

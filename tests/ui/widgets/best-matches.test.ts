@@ -18,3 +18,15 @@ test.each([
 test('an empty query finds everything in its order, and no more than asked for', () => {
   expect(found('', 3)).toEqual(['a', 'A', 'Tab']);
 });
+
+test('other words than the name find it too, after every name that has them', () => {
+  const more = [
+    { label: 'Computers', also: 'host layout' },
+    { label: 'Layout of the page' },
+    { label: 'Rest' },
+  ];
+  expect(bestMatches(more, 'layout', 9).map(({ label }) => label)).toEqual([
+    'Layout of the page',
+    'Computers',
+  ]);
+});
