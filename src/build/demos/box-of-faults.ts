@@ -50,7 +50,7 @@ function chord(id: string, name: string, keys: readonly string[], windowMs: numb
   };
 }
 
-const NOTES = `Nobody types on this one: it shows everything that the validator has to say, each once. Only a reference to something that does not exist is not in it, since a file with one is not opened.
+const NOTES = `Nobody types on this one: it shows everything that the validator has to say of a design, each once. Only a reference to something that does not exist is not in it, since a file with one is not opened; and what typing sets off, which hangs on the typist and the text.
 
 Findings left in it:
 - caps-overlap [RT2 RT3]: the outer thumb key was drawn half on its neighbour.
@@ -73,9 +73,10 @@ Findings left in it:
 - modifier-missing [key:MetaLeft]: there is no Meta.
 - need-bound-many-times [moves R31 R32 R33 R34]: four times Tab.
 - need-list-unknown [harbour-signals]: no list has that name.
-- waiver-not-needed [b]: let off, though it can be typed.`;
+- waiver-not-needed [b]: let off, though it can be typed.
+- diary-note-open [letters R35]: a note that nobody has ticked off.`;
 
-/** Everything that the validator has to say, once. */
+/** Everything that the validator has to say of a design, once. */
 export const boxOfFaults: Keymap = {
   $schema: 'neutral-keymap.schema.json',
   format: 'neutral-keymap',
@@ -106,5 +107,16 @@ export const boxOfFaults: Keymap = {
     chord('slow', 'Select all', ['R32', 'R33'], 150, 'KeyA'),
     chord('first', 'Cut', ['L32', 'L33'], 45, 'KeyX'),
     chord('second', 'Copy', ['L32', 'L33'], 45, 'KeyC'),
+  ],
+  diary: [
+    {
+      id: 'slash',
+      text: 'The slash is too far for the little finger.',
+      keys: ['R35'],
+      layer: 'letters',
+      writtenAt: '2031-02-03T19:20:00Z',
+      state: 'first-evening',
+      tickedOff: false,
+    },
   ],
 };
