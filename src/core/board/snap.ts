@@ -34,11 +34,28 @@ const CROSSING_DEG = 20;
  * or one pitch beside it. The nearest line within reach first, then one that crosses it near the place; of equals the
  * one of the key that is first on the board. A place with no line near is rounded to a tenth of a mm.
  */
-export function snapped(
-  key: BoardKey,
-  others: readonly BoardKey[],
-  snap: { readonly gapMm: number; readonly withinMm: number },
-): Snapped {
+export function snapped(key: BoardKey, others: readonly BoardKey[], snap: Snap): Snapped {
+  let place = snappedOnce(key, others, snap);
+  for (let turn = 0; turn < MOST_TURNS && place.guides.length > 1; turn++) {
+    // A key picked up where it fell must stay there: from there another line may be nearer than the one that it fell onto.
+    const next = snappedOnce({ ...key, ...place.at }, others, snap);
+    const stays = distanceMm(next.at, place.at) < 0.01;
+    if (stays || next.guides.length < 2 || distanceMm(next.at, key) > snap.withinMm) return place;
+    place = next;
+  }
+  return place;
+}
+
+/** How a key snaps: the gap between caps of one pitch, and how far it may be moved, mm. */
+interface Snap {
+  readonly gapMm: number;
+  readonly withinMm: number;
+}
+
+/** So often a place is looked at again. */
+const MOST_TURNS = 4;
+
+function snappedOnce(key: BoardKey, others: readonly BoardKey[], snap: Snap): Snapped {
   const lines = others
     .filter((other) => distanceMm(other, key) <= NEAR_MM)
     .flatMap((other) => linesOf(other, key, snap.gapMm));
