@@ -71,3 +71,12 @@ export function readHeard(events: readonly HeardKey[], twice: ReadonlySet<string
 function isModifierCode(code: string): boolean {
   return isCode(code) && isModifier(code);
 }
+
+/**
+ * What has been heard of a step with one event more; null where the event says nothing of it: the keyboard's own repeats,
+ * which never end while a key sticks, and the release of what went down before the step was asked for.
+ */
+export function heardWith(heard: readonly HeardKey[], key: HeardKey): readonly HeardKey[] | null {
+  const isStray = key.kind === 'up' && !heard.some(({ code }) => code === key.code);
+  return key.repeat || isStray ? null : [...heard, key];
+}

@@ -34,9 +34,12 @@ export function isSettled(step: CheckStep, heard: readonly HeardKey[]): boolean 
   return down.size === 0 && strokes.length > 0 && strokes.length >= step.expects.length;
 }
 
-/** Codes that have been down for so long that no finger holds them any more, ms; the keyboard's own repeats say nothing else. */
-export function stuckFor(heard: readonly HeardKey[], nowMs: number, longMs = 3000): readonly string[] {
-  return [...readHeard(heard).down].filter(([, since]) => nowMs - since >= longMs).map(([code]) => code);
+/**
+ * Whether a step is asked for once more before its result counts: something else came, at the first try. A switch that
+ * bounces or sticks counts at once: at the next try it may not, and what stays down sends nothing more.
+ */
+export function isAskedAgain({ verdict, bounces, stuck }: StepResult, isSecondTry: boolean): boolean {
+  return verdict === 'wrong' && !isSecondTry && bounces.length === 0 && stuck.length === 0;
 }
 
 /** Codes that a right board sends more than once, modifiers included. */

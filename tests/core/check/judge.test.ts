@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type HeardKey, readHeard } from '../../../src/core/check/heard.ts';
-import { isSettled, judge, stuckFor } from '../../../src/core/check/judge.ts';
+import { type HeardKey, heardWith, readHeard } from '../../../src/core/check/heard.ts';
+import { isAskedAgain, isSettled, judge } from '../../../src/core/check/judge.ts';
 import { checkPlan } from '../../../src/core/check/steps.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import type { Action } from '../../../src/core/keymap/types.ts';
@@ -71,9 +71,25 @@ describe('when to go on', () => {
   test('a text is waited for to its end', () => {
     expect(isSettled(doubled, heard('KeyA↓0 KeyA↑1'))).toBe(false);
   });
+});
 
-  test('a key that stays down for three seconds is stuck', () => {
-    expect(stuckFor(heard('KeyA↓100'), 3099)).toEqual([]);
-    expect(stuckFor(heard('KeyA↓100'), 3100)).toEqual(['KeyA']);
-  });
+test('what the keyboard repeats, and a release of what went down before, say nothing of a step', () => {
+  const [press, release] = heard('KeyA↓0 KeyA↑50');
+  if (press === undefined || release === undefined) throw new Error('no events');
+  expect(heardWith([], press)).toEqual([press]);
+  expect(heardWith([press], { ...press, timeMs: 30, repeat: true })).toBeNull();
+  expect(heardWith([], release)).toBeNull();
+  expect(heardWith([press], release)).toEqual([press, release]);
+});
+
+test.each([
+  ['another key', 'KeyB↓0 KeyB↑50', true],
+  ['the key', 'KeyA↓0 KeyA↑50', false],
+  ['nothing', '', false],
+  ['a switch that bounces, which it may not do again', 'KeyA↓0 KeyA↑50 KeyA↓62 KeyA↑70', false],
+  ['a key that stays down, of which nothing more comes', 'KeyA↓0', false],
+])('asked for once more after %s: %#', (_, text, again) => {
+  const result = judge(letter, heard(text));
+  expect(isAskedAgain(result, false)).toBe(again);
+  expect(isAskedAgain(result, true)).toBe(false);
 });

@@ -22,6 +22,11 @@ export function planWords(steps: readonly CheckStep[]): string {
   return `${count(single, 'key press', 'key presses')} and ${count(chords, 'chord')} will be asked for, one after the other, by the shortest way over the board.`;
 }
 
+/** Why a check stopped by itself. */
+export function abandonedWords(many: number): string {
+  return `Nothing came of the last ${many} presses, so the check waits for you. They are asked for again; what stays silent then counts as silent.`;
+}
+
 export function count(many: number, one: string, more = `${one}s`): string {
   return `${many.toLocaleString('en')} ${many === 1 ? one : more}`;
 }

@@ -9,8 +9,8 @@ import { StillBoard } from '../../board/still-board.tsx';
 import { OtherLayout } from '../../board/typing/other-layout.tsx';
 import { Button } from '../../widgets/button.tsx';
 import styles from './check.module.css';
-import { planWords, type Tally, tallyWords, verdictWords } from './check-words.ts';
-import type { CheckRun } from './use-check-run.ts';
+import { abandonedWords, planWords, type Tally, tallyWords, verdictWords } from './check-words.ts';
+import { type CheckRun, SILENT_IN_A_ROW } from './use-check-run.ts';
 
 /** The middle of the desk while nothing is pressed: what will be asked for, or how far it has come. */
 export function RestingStage({
@@ -27,13 +27,14 @@ export function RestingStage({
   readonly startOver: () => void;
 }) {
   const isBegun = tally.pressed > 0;
-  const isOver = tally.pressed >= tally.all;
+  const isOver = tally.pressed >= tally.all && !run.abandoned;
   return (
     <section className={styles.stage} aria-label="Check">
       <h2 className={styles.title}>
         {isOver ? 'Everything has been pressed' : 'Does the board do what the design says?'}
       </h2>
       <p>{isBegun ? `${tallyWords(tally)}.` : planWords(walk)}</p>
+      {run.abandoned && <p role="status">{abandonedWords(SILENT_IN_A_ROW)}</p>}
       {!isOver && <OtherLayout host={room.known.host} title={room.known.table.title} />}
       {!isOver && (
         <p className={styles.quiet}>
