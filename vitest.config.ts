@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 
@@ -6,6 +7,8 @@ const testTimeout = 30_000;
 
 export default defineConfig({
   test: {
+    // All of the machine: by itself one core would be left idle, which of two is half.
+    maxWorkers: availableParallelism(),
     projects: [
       {
         test: {

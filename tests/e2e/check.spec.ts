@@ -37,11 +37,12 @@ const pressed = [...steps.values()].filter(({ sight }) => sight.kind === 'seen')
 const FAULTS: Faults = { wiredAs: { L23: 'R22', R22: 'L23' }, chordSpreadMs: 90 };
 
 const stage = (page: Page) => page.getByRole('region', { name: 'Press this' });
-/** What is asked for, and for which time. */
-const asked = async (page: Page) => {
-  if ((await stage(page).count()) === 0) return ['', ''];
-  return [await stage(page).getAttribute('data-step'), await stage(page).getAttribute('data-try')];
-};
+/** What is asked for, and for which time, read at one moment; nothing when it is over. */
+const asked = (page: Page) =>
+  page.evaluate(() => {
+    const at = document.querySelector('[data-step]');
+    return at === null ? ['', ''] : [at.getAttribute('data-step'), at.getAttribute('data-try')];
+  });
 
 /** What a browser hears of a step on that board, and nothing of what the fingers did. */
 async function play(page: Page, step: CheckStep, faults: Faults) {
@@ -168,7 +169,7 @@ async function answerProbe(page: Page, host: HostLayout): Promise<boolean> {
     { codes: [...around, code], key },
   );
   await expect
-    .poll(async () => ((await asked.count()) === 0 ? '' : await asked.getAttribute('data-probe')))
+    .poll(() => page.evaluate(() => document.querySelector('[data-probe]')?.getAttribute('data-probe') ?? ''))
     .not.toBe(text);
   return true;
 }
