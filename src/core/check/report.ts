@@ -7,7 +7,7 @@ import type { Checked } from './given-keys.ts';
 import type { StepResult, Verdict } from './judge.ts';
 import type { SightKind } from './sight.ts';
 import { cameWords, stepGives, stepName } from './step-words.ts';
-import type { CheckPlan } from './steps.ts';
+import type { CheckPlan, CheckStep } from './steps.ts';
 
 /** What a check came to, ready to be read or written as JSON. */
 export interface CheckReport {
@@ -42,8 +42,10 @@ export function checkReport(
   seen: ReadonlySet<SightKind>,
 ): CheckReport {
   const source: LegendSource = { keymap, host };
-  const pressed = plan.steps.filter(({ sight }) => seen.has(sight.kind));
-  const byEye = plan.steps.filter(({ sight }) => !seen.has(sight.kind) && sight.kind !== 'by-its-effect');
+  // A lock that is over by now does not undo what was pressed under it.
+  const isPressed = ({ id, sight }: CheckStep) => seen.has(sight.kind) || results.has(id);
+  const pressed = plan.steps.filter(isPressed);
+  const byEye = plan.steps.filter((step) => !isPressed(step) && step.sight.kind !== 'by-its-effect');
   const checked = pressed.flatMap((step): Checked[] => {
     const result = results.get(step.id);
     return result === undefined ? [] : [{ step, result }];

@@ -41,6 +41,18 @@ test('a check that was stopped says what was not pressed', () => {
   expect(reportOf({}, 1).counts).toMatchObject({ right: 1, notPressed: 2 });
 });
 
+test('what was pressed under the keyboard lock stays pressed when the lock is over', () => {
+  const closing: Keymap = {
+    ...keymap,
+    layers: [layer('base', { k1: { tap: { do: 'key', code: 'KeyW', with: ['ControlLeft'] } } })],
+    chords: [],
+  };
+  const { steps, unreached } = checkPlan(closing, usHost);
+  const results = walked(closing, usHost, steps).map(({ step, result }) => [step.id, result] as const);
+  const told = checkReport(closing, usHost, { steps, unreached }, new Map(results), '', new Set(['seen']));
+  expect(told.counts).toMatchObject({ right: 1, notPressed: 0, byEye: 0 });
+});
+
 test('as Markdown, with nothing of the design read as markup', () => {
   const markdown = reportMarkdown(reportOf({ dead: ['k2'] }));
   expect(markdown).toContain('# Check of Salt \\*and\\* sand');
