@@ -78,8 +78,8 @@ export interface ReceivedKey {
   readonly timeMs: number;
 }
 
-/** From so long on Escape leaves, ms. */
-const WAY_OUT_MS = 1000;
+/** From so long on Escape is a word to the page, ms: our own choice, well over the longest tap of the slowest typists. */
+export const LONG_ESCAPE_MS = 500;
 
 /** A real board that sends results: what went wrong is likely, never certain. */
 export class BoardTrial implements Trial {
@@ -99,18 +99,31 @@ export class BoardTrial implements Trial {
 
   /**
    * What the computer makes of the key counts before what the design's host layout would. Escape counts when it comes up
-   * again: held for a second it is the way out and nothing that was typed.
+   * again, or with the next key: held long and alone it is a word to the page, and nothing that was typed.
    */
   receive(received: ReceivedKey): void {
-    if (received.code !== 'Escape') {
+    if (received.code === 'Escape') this.#receiveEscape(received);
+    else {
+      if (received.kind === 'down') this.#takeEscape();
       this.#receive(received);
+    }
+  }
+
+  #receiveEscape(received: ReceivedKey): void {
+    if (received.kind === 'down') {
+      this.#escape = received;
       return;
     }
     const down = this.#escape;
-    this.#escape = received.kind === 'down' ? received : null;
-    if (received.kind === 'down' || down === null || received.timeMs - down.timeMs >= WAY_OUT_MS) return;
-    this.#receive(down);
+    if (down !== null && received.timeMs - down.timeMs < LONG_ESCAPE_MS) this.#takeEscape();
+    this.#escape = null;
     this.#receive(received);
+  }
+
+  /** Takes an Escape that is down for one that was typed. */
+  #takeEscape(): void {
+    if (this.#escape !== null) this.#receive(this.#escape);
+    this.#escape = null;
   }
 
   #receive({ kind, code, key, timeMs }: ReceivedKey): void {

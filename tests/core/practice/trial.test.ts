@@ -99,6 +99,21 @@ test('from a real board the computer says what was typed', () => {
 });
 
 test.each([
+  ['tapped, it is typed', 'Escape↓0 Escape↑499', { what: 'done', t: 0 }],
+  ['held for half a second, it asks the page', 'Escape↓0 Escape↑500', null],
+  [
+    'with another key, it is typed however long',
+    'Escape↓0 KeyK↓80 KeyK↑120 Escape↑900',
+    { what: 'done', t: 0 },
+  ],
+])('Escape from a real board: %s', (_, presses, told) => {
+  const trial = new BoardTrial(sample, usHost);
+  for (const [, code = '', kind, t] of presses.matchAll(/(\w+)([↓↑])(\d+)/g))
+    trial.receive({ kind: kind === '↓' ? 'down' : 'up', code, key: code, timeMs: Number(t) });
+  expect(trial.take({ ...asked('k'), need: need('key:Escape') })).toEqual(told);
+});
+
+test.each([
   ['as the composed letter', 'ê'],
   ['as the bare letter', 'e'],
   ['as nothing in particular', 'Process'],

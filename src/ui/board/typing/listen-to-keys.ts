@@ -1,3 +1,5 @@
+import { LONG_ESCAPE_MS } from '../../../core/practice/trial.ts';
+
 /** A key that went down or came up on the keyboard at hand. */
 export interface TypedKey {
   readonly kind: 'down' | 'up';
@@ -14,24 +16,28 @@ export interface TypedKey {
 /** What is told of the keys that are pressed. */
 export interface KeyListener {
   onKey(typed: TypedKey): void;
-  /** Escape was held for a second. Keys that are still down have been told as let go before. */
+  /** Escape alone has been held for half a second, and may yet be held on. */
+  onAsk?(): void;
+  /** Escape alone was held for a second. Keys that are still down have been told as let go before. */
   onLeave(): void;
 }
 
+/** How long Escape is held to ask the page for something, ms. */
+export const ASK_AFTER_MS = LONG_ESCAPE_MS;
 /** How long Escape is held to leave, ms. */
 export const LEAVE_AFTER_MS = 1000;
 
 /**
  * Hears every key before the rest of the page and keeps it from doing anything else. Whatever was told as down is told
  * as up: when the window loses the keyboard, and when listening ends. `losesReleases`: on macOS no key that is held
- * together with Command sends a release of its own.
+ * together with Command sends a release of its own. Escape with another key is what somebody types, never a word to the page.
  */
 export function listenToKeys(view: Window, listener: KeyListener, losesReleases: boolean): () => void {
   const down = new Set<string>();
-  let leaving: number | null = null;
+  let waits: readonly number[] = [];
   const stay = () => {
-    if (leaving !== null) view.clearTimeout(leaving);
-    leaving = null;
+    for (const wait of waits) view.clearTimeout(wait);
+    waits = [];
   };
   const releaseAll = (timeMs: number) => {
     stay();
@@ -48,7 +54,13 @@ export function listenToKeys(view: Window, listener: KeyListener, losesReleases:
     hold(event);
     const repeat = event.repeat || down.has(event.code);
     down.add(event.code);
-    if (event.code === 'Escape' && !repeat) leaving = view.setTimeout(leave, LEAVE_AFTER_MS);
+    if (!repeat) stay();
+    if (!repeat && event.code === 'Escape') {
+      waits = [
+        view.setTimeout(() => listener.onAsk?.(), ASK_AFTER_MS),
+        view.setTimeout(leave, LEAVE_AFTER_MS),
+      ];
+    }
     listener.onKey({ ...partsOf(event), kind: 'down', repeat });
   };
   const released = (event: KeyboardEvent) => {

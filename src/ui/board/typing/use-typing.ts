@@ -15,13 +15,14 @@ interface KeysHeldBack {
 }
 
 /** Takes all keys for the desk while `active`; the handlers of the latest render are called, outside React's own events. */
-export function useTyping({ active, onKey, onLeave }: Typing): KeysHeldBack {
-  const listener = useRef<KeyListener>({ onKey, onLeave });
-  listener.current = { onKey, onLeave };
+export function useTyping({ active, ...handlers }: Typing): KeysHeldBack {
+  const listener = useRef<KeyListener>(handlers);
+  listener.current = handlers;
   useEffect(() => {
     if (!active) return;
     const latest: KeyListener = {
       onKey: (typed) => listener.current.onKey(typed),
+      onAsk: () => listener.current.onAsk?.(),
       onLeave: () => listener.current.onLeave(),
     };
     return listenToKeys(window, latest, /^Mac/.test(navigator.platform));

@@ -66,7 +66,9 @@ function Prompting({
             Full screen
           </Button>
         )}
-        <span className={styles.quiet}>Escape held for a second pauses too.</span>
+        <span className={styles.quiet}>
+          Escape held for half a second shows the hint; held for a second it pauses.
+        </span>
       </div>
     </section>
   );

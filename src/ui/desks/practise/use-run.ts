@@ -93,8 +93,13 @@ export function useRun(room: Room, overlay: Overlay): Running {
     return () => document.removeEventListener('visibilitychange', hidden);
   }, [pause]);
 
+  const hint = useCallback(() => {
+    const { current, change } = practice.getState();
+    if (current !== null) change(withHint(current));
+  }, []);
   const typing = useTyping({
     active,
+    onAsk: hint,
     onLeave: pause,
     onKey: (typed) => {
       const { current } = practice.getState();
@@ -112,10 +117,6 @@ export function useRun(room: Room, overlay: Overlay): Running {
       tick();
     },
   });
-  const hint = useCallback(() => {
-    const { current, change } = practice.getState();
-    if (current !== null) change(withHint(current));
-  }, []);
   return { active, pressed, strayCode, begin, pause, hint, ...typing };
 }
 

@@ -2,6 +2,7 @@ import { act, cleanup, renderHook } from '@testing-library/react';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { keyLockOf } from '../../../../src/ui/board/typing/key-lock.ts';
 import {
+  ASK_AFTER_MS,
   LEAVE_AFTER_MS,
   listenToKeys,
   type TypedKey,
@@ -31,6 +32,7 @@ function typing(active = true) {
       useTyping({
         active: props.active,
         onKey: (typed) => heard.push(words(typed)),
+        onAsk: () => heard.push('ask'),
         onLeave: () => heard.push('leave'),
       }),
     { initialProps: { active } },
@@ -86,13 +88,33 @@ describe('typing', () => {
     vi.useFakeTimers();
     const { heard } = typing();
     send('keydown', 'Escape');
-    vi.advanceTimersByTime(LEAVE_AFTER_MS - 1);
+    vi.advanceTimersByTime(ASK_AFTER_MS - 1);
     send('keyup', 'Escape');
     vi.advanceTimersByTime(LEAVE_AFTER_MS);
     expect(heard).toEqual(['Escape↓', 'Escape↑']);
     send('keydown', 'Escape');
     act(() => void vi.advanceTimersByTime(LEAVE_AFTER_MS));
-    expect(heard.slice(2)).toEqual(['Escape↓', 'Escape↑', 'leave']);
+    expect(heard.slice(2)).toEqual(['Escape↓', 'ask', 'Escape↑', 'leave']);
+  });
+
+  test('Escape held for half a second asks, and does not leave', () => {
+    vi.useFakeTimers();
+    const { heard } = typing();
+    send('keydown', 'Escape');
+    vi.advanceTimersByTime(ASK_AFTER_MS);
+    send('keyup', 'Escape');
+    vi.advanceTimersByTime(LEAVE_AFTER_MS);
+    expect(heard).toEqual(['Escape↓', 'ask', 'Escape↑']);
+  });
+
+  test('Escape held with another key is typing: it neither asks nor leaves', () => {
+    vi.useFakeTimers();
+    const { heard } = typing();
+    send('keydown', 'Escape');
+    vi.advanceTimersByTime(ASK_AFTER_MS - 1);
+    send('keydown', 'KeyA');
+    vi.advanceTimersByTime(LEAVE_AFTER_MS);
+    expect(heard).toEqual(['Escape↓', 'KeyA↓']);
   });
 
   test('where Command swallows releases, its own release lets go of the others', () => {
