@@ -13,7 +13,7 @@ export interface TypistChoices {
   readonly speed: Speed;
   /** See `Person`; of no effect on a measured typist, who has a spread of their own. */
   readonly spreadFactor: number;
-  /** Null until one is chosen: then the own text where there is one, else English. */
+  /** Null until one is chosen: then the own text where there is one, else that of the design’s languages. */
   readonly text: TextChoice | null;
   /** From where on accidents are worth a finding. */
   readonly limits: AccidentLimits;

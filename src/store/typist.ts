@@ -1,11 +1,13 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import { useStore } from 'zustand';
 import type { RunCounts } from '../core/needs/counts-runs.ts';
+import { useBench } from './bench.ts';
 import { indexedDbOrMemory } from './keeping/key-value.ts';
 import { makeTypist, type TextChoice, type TypistState } from './make-typist.ts';
 import { makeMeasured } from './measured/make-measured.ts';
 import { useOwnText } from './own-text/own-text.ts';
 import { RunTexts } from './run-texts.ts';
+import { textOfLists } from './text-of-design.ts';
 
 const { values } = indexedDbOrMemory({ database: 'handful typist', store: 'choices' });
 
@@ -44,8 +46,9 @@ export function useTypist(): Typist {
   }, []);
   const state = useStore(typist);
   const own = useOwnText(({ text }) => text);
+  const ofDesign = useBench(({ keymap }) => textOfLists(keymap.needs?.lists ?? []));
   const choice = state.text === 'own' && own === null ? null : state.text;
-  const name: TextChoice = choice ?? (own === null ? 'english' : 'own');
+  const name: TextChoice = choice ?? (own === null ? ofDesign : 'own');
   const known = useSyncExternalStore(texts.subscribe, () => (name === 'own' ? null : texts.known(name)));
   const typed: TypistText =
     own !== null && known === null

@@ -2,6 +2,7 @@ import { useDndContext } from '@dnd-kit/core';
 import { type FocusEvent, useMemo, useRef, useState } from 'react';
 import type { ChordId } from '../../core/keymap/types.ts';
 import { useBench } from '../../store/bench.ts';
+import type { Carried } from '../../store/bench-state.ts';
 import { useHost } from '../../store/hosts.ts';
 import { useSettings } from '../../store/settings/use-settings.ts';
 import styles from './board.module.css';
@@ -61,19 +62,28 @@ export function Board() {
         <ChordButtons scene={scene} onLook={setLookedAt} />
         {lasso !== null && <rect className={styles.lasso} {...lasso} />}
       </svg>
+      <CarryHint carried={carried} />
+      <ZoomButtons camera={camera} />
+      <SelectionBar />
+      <BoardCard svg={svg} focusRequest={focusRequest} />
+      <output className={styles.spoken}>{spoken}</output>
+    </div>
+  );
+}
+
+/** What to do with what is in the hand. Its place is always there, so that its words are read out when they come. */
+function CarryHint({ carried }: { readonly carried: Carried | null }) {
+  return (
+    <div role="status">
       {carried !== null && (
         <p className={styles.hint}>
-          {carried.label}: press a key to put it down.
+          {carried.label} is in your hand: press a key to put it down.
           <span className={styles.hintByKeys}>
             {' '}
             Enter puts it on the tap, Shift and Enter on the hold, Escape drops it.
           </span>
         </p>
       )}
-      <ZoomButtons camera={camera} />
-      <SelectionBar />
-      <BoardCard svg={svg} focusRequest={focusRequest} />
-      <output className={styles.spoken}>{spoken}</output>
     </div>
   );
 }

@@ -78,6 +78,8 @@ export function NewDesignDialog({ onClose }: { readonly onClose: () => void }) {
           label="Name"
           value={answers.name}
           maxLength={LIMITS.nameLength}
+          // The name that stands there is only a stand-in: typing is to put another in its place.
+          onFocus={(event) => event.target.select()}
           onChange={(name) => change({ name })}
         />
         <Question number={1} title="Which board?">

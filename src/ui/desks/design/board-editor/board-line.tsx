@@ -10,6 +10,7 @@ import { useBoardWork } from './use-board-work.ts';
 export function BoardLine() {
   const board = useBench((bench) => bench.keymap.board);
   const readOnly = useBench((bench) => bench.readOnly);
+  const isCarrying = useBench((bench) => bench.carried !== null);
   const open = useBoardDrafts((drafts) => drafts.open);
   const { draft } = useBoardWork();
   const units = useSettings((settings) => settings.units);
@@ -17,6 +18,7 @@ export function BoardLine() {
     <Button
       tone="quiet"
       className={styles.line}
+      data-behind={isCarrying}
       title={sizeWords(board, units)}
       disabled={readOnly}
       onClick={open}

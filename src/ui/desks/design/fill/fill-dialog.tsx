@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import { ARRANGEMENTS } from '../../../../core/board/arrangements.ts';
 import { layArrangement, layLines, type Taps } from '../../../../core/board/lay-rows.ts';
 import { layerById } from '../../../../core/keymap/lookup.ts';
+import type { Keymap, LayerId } from '../../../../core/keymap/types.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
@@ -17,12 +18,17 @@ const WAYS: readonly { readonly value: Way; readonly label: string }[] = [
   { value: 'walk', label: 'Key by key' },
 ];
 
+/** Letters belong on the base layer; any other is rather filled with signs or figures. */
+function firstWay({ layers }: Keymap, layer: LayerId): Way {
+  return layers[0]?.id === layer ? 'arrangement' : 'lines';
+}
+
 /** Puts what a layer types onto the board in one go: one undoable step. */
 export function FillDialog({ onClose }: { readonly onClose: () => void }) {
   const keymap = useBench((bench) => bench.keymap);
   const frontLayer = useBench((bench) => bench.frontLayer);
   const edit = useBench((bench) => bench.edit);
-  const [way, setWay] = useState<Way>('arrangement');
+  const [way, setWay] = useState<Way>(() => firstWay(keymap, frontLayer));
   const name = layerById(keymap, frontLayer)?.name ?? frontLayer;
   const fill = (taps: Taps) => {
     edit({ edit: 'fill-layer', layer: frontLayer, taps });

@@ -1,14 +1,16 @@
+import { useContext } from 'react';
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { layerOfFinding, litByFinding } from '../route-lit.ts';
 import styles from './findings.module.css';
+import { TakeMend } from './take-mend.ts';
 
 const SIGNS: Readonly<Record<Severity, string>> = { broken: '■', risky: '▲', note: '●' };
 
 /** One finding: what is wrong in a sentence, where it is, and what would settle it. */
 export function FindingCard({ finding }: { readonly finding: Finding }) {
-  const edit = useBench((bench) => bench.edit);
+  const take = useContext(TakeMend);
   const keymap = useBench((bench) => bench.keymap);
   const light = useBench((bench) => bench.light);
   const showLayer = useBench((bench) => bench.showLayer);
@@ -22,7 +24,13 @@ export function FindingCard({ finding }: { readonly finding: Finding }) {
     light(litByFinding(finding, keymap));
   };
   return (
-    <li className={styles.card} data-severity={finding.severity} data-rule={finding.rule}>
+    <li
+      className={styles.card}
+      data-card
+      tabIndex={-1}
+      data-severity={finding.severity}
+      data-rule={finding.rule}
+    >
       <span className={styles.sign} aria-hidden="true">
         {SIGNS[finding.severity]}
       </span>
@@ -35,10 +43,7 @@ export function FindingCard({ finding }: { readonly finding: Finding }) {
             </Button>
           )}
           {finding.mends.map((mend) => (
-            <Button
-              key={mend.title}
-              onClick={() => edit({ edit: 'several', title: mend.title, edits: mend.edits })}
-            >
+            <Button key={mend.title} onClick={() => take(mend)}>
               {mend.title}
             </Button>
           ))}

@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { findingId } from '../../../../core/findings/finding-id.ts';
 import { useFindings } from '../../../../store/accidents/use-accidents.ts';
@@ -5,6 +6,8 @@ import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { type AlikeFindings, alikeFindings } from './alike-findings.ts';
 import { FindingCard } from './finding-card.tsx';
 import styles from './findings.module.css';
+import { TakeMend, useTakeMend } from './take-mend.ts';
+import { useNextCard } from './use-next-card.ts';
 
 const HEADINGS: Readonly<Record<Severity, string>> = {
   broken: 'Broken',
@@ -16,24 +19,27 @@ const SEVERITIES: readonly Severity[] = ['broken', 'risky', 'note'];
 /** What the validator has to say, sorted by harm. */
 export function FindingsPanel() {
   const findings = useFindings();
-  if (findings.length === 0) {
-    return (
-      <p className={styles.none}>
-        Nothing stands against this design: every need is reached, and no binding or chord is at odds with
-        another.
-      </p>
-    );
-  }
+  const panel = useRef<HTMLDivElement>(null);
+  const focusing = useNextCard(panel);
+  const take = useTakeMend(findings);
   return (
-    <div className={styles.panel}>
-      {SEVERITIES.map((severity) => (
-        <FindingGroup
-          key={severity}
-          severity={severity}
-          findings={findings.filter((finding) => finding.severity === severity)}
-        />
-      ))}
-    </div>
+    <TakeMend value={take}>
+      <div ref={panel} className={styles.panel} tabIndex={-1} {...focusing}>
+        {findings.length === 0 && (
+          <p className={styles.none}>
+            Nothing stands against this design: every need is reached, and no binding or chord is at odds with
+            another.
+          </p>
+        )}
+        {SEVERITIES.map((severity) => (
+          <FindingGroup
+            key={severity}
+            severity={severity}
+            findings={findings.filter((finding) => finding.severity === severity)}
+          />
+        ))}
+      </div>
+    </TakeMend>
   );
 }
 

@@ -10,12 +10,9 @@ export function NeedDetail({ row }: { readonly row: NeedRow | null }) {
   const carried = useBench((bench) => bench.carried);
   if (carried !== null) {
     return (
-      <div className={styles.detail} role="status">
-        <span className={styles.detailName}>{carried.label} is in your hand.</span>{' '}
-        <span className={styles.steps}>
-          Click a key, or walk there with the arrows and press Enter. With Shift it goes to the hold side.
-          Escape drops it.
-        </span>
+      <div className={styles.detail}>
+        <span className={styles.detailName}>{carried.label}</span>{' '}
+        <span className={styles.steps}>goes where you put it on the board.</span>
       </div>
     );
   }

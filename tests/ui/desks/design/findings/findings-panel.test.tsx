@@ -40,3 +40,27 @@ describe('the list of findings', () => {
     expect(useBench.getState().lit).toBeNull();
   });
 });
+
+describe('a mend taken by keyboard', () => {
+  const takeFirst = async () => {
+    const mend = document.querySelector<HTMLElement>('li[data-card] button:not([aria-pressed])');
+    if (mend === null) throw new Error('no finding has a mend');
+    mend.focus();
+    await userEvent.keyboard('{Enter}');
+    return mend;
+  };
+
+  test('leaves the focus on the finding that now stands there', async () => {
+    const mend = await takeFirst();
+    expect(mend.isConnected).toBe(false);
+    expect(document.activeElement).toBe(document.querySelector('li[data-card]'));
+  });
+
+  test('is told in one notice with what is left, and can be undone there', async () => {
+    const title = (await takeFirst()).textContent ?? '';
+    const [notice, ...more] = useBench.getState().notices.filter(({ canUndo }) => canUndo);
+    expect(more).toEqual([]);
+    expect(notice?.text).toContain(title);
+    expect(notice?.text).toContain(String(document.querySelectorAll('li[data-card]').length));
+  });
+});
