@@ -1,4 +1,5 @@
 import { LONG_ESCAPE_MS } from '../../../core/practice/trial.ts';
+import { trapGhosts } from './ghost-control.ts';
 
 /** A key that went down or came up on the keyboard at hand. */
 export interface TypedKey {
@@ -31,6 +32,7 @@ export const LEAVE_AFTER_MS = 1000;
  * Hears every key before the rest of the page and keeps it from doing anything else. Whatever was told as down is told
  * as up: when the window loses the keyboard, and when listening ends. `losesReleases`: on macOS no key that is held
  * together with Command sends a release of its own. Escape with another key is what somebody types, never a word to the page.
+ * The Control that is no press of anybody but part of AltGr is not told.
  */
 export function listenToKeys(view: Window, listener: KeyListener, losesReleases: boolean): () => void {
   const down = new Set<string>();
@@ -39,7 +41,21 @@ export function listenToKeys(view: Window, listener: KeyListener, losesReleases:
     for (const wait of waits) view.clearTimeout(wait);
     waits = [];
   };
+  const told = (event: KeyboardEvent) => {
+    const repeat = event.repeat || down.has(event.code);
+    down.add(event.code);
+    if (!repeat) stay();
+    if (!repeat && event.code === 'Escape') {
+      waits = [
+        view.setTimeout(() => listener.onAsk?.(), ASK_AFTER_MS),
+        view.setTimeout(leave, LEAVE_AFTER_MS),
+      ];
+    }
+    listener.onKey({ ...partsOf(event), kind: 'down', repeat });
+  };
+  const ghosts = trapGhosts(view, told);
   const releaseAll = (timeMs: number) => {
+    ghosts.settle();
     stay();
     for (const code of [...down]) {
       down.delete(code);
@@ -52,21 +68,12 @@ export function listenToKeys(view: Window, listener: KeyListener, losesReleases:
   };
   const pressed = (event: KeyboardEvent) => {
     hold(event);
-    const repeat = event.repeat || down.has(event.code);
-    down.add(event.code);
-    if (!repeat) stay();
-    if (!repeat && event.code === 'Escape') {
-      waits = [
-        view.setTimeout(() => listener.onAsk?.(), ASK_AFTER_MS),
-        view.setTimeout(leave, LEAVE_AFTER_MS),
-      ];
-    }
-    listener.onKey({ ...partsOf(event), kind: 'down', repeat });
+    ghosts.down(event);
   };
   const released = (event: KeyboardEvent) => {
     hold(event);
     if (event.code === 'Escape') stay();
-    if (!down.delete(event.code)) return;
+    if (ghosts.up(event) || !down.delete(event.code)) return;
     listener.onKey({ ...partsOf(event), kind: 'up', repeat: false });
     if (losesReleases && event.key === 'Meta') releaseAll(event.timeStamp);
   };

@@ -1,5 +1,6 @@
 import { act, cleanup, renderHook } from '@testing-library/react';
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import { GHOST_WAIT_MS } from '../../../../src/ui/board/typing/ghost-control.ts';
 import { keyLockOf } from '../../../../src/ui/board/typing/key-lock.ts';
 import {
   ASK_AFTER_MS,
@@ -126,6 +127,66 @@ describe('typing', () => {
     send('keyup', 'MetaLeft', { key: 'Meta' });
     stop();
     expect(heard).toEqual(['MetaLeft↓', 'KeyA↓', 'MetaLeft↑', 'KeyA↑']);
+  });
+});
+
+describe('the Control that comes with AltGr', () => {
+  /** `C` and `G` for left Control and right Alt, each with its time in ms; `!` for a right Alt that is no AltGr. */
+  function heardOf(events: string, atOnce = true): readonly string[] {
+    vi.useFakeTimers();
+    const { heard, unmount } = typing();
+    for (const event of events.split(' ')) {
+      const [, name = '', way, time] = /^(.+)([↓⇊↑])(\d+)$/.exec(event) ?? [];
+      const code = { C: 'ControlLeft', G: 'AltRight', '!': 'AltRight' }[name] ?? name;
+      const key = { C: 'Control', G: 'AltGraph', '!': 'Alt' }[name] ?? name;
+      const more = { key, repeat: way === '⇊' };
+      sendAt(Number(time), way === '↑' ? 'keyup' : 'keydown', code, more);
+      if (!atOnce) vi.advanceTimersByTime(GHOST_WAIT_MS);
+    }
+    unmount();
+    return heard;
+  }
+
+  function sendAt(timeStamp: number, type: 'keydown' | 'keyup', code: string, more: KeyboardEventInit) {
+    const event = new KeyboardEvent(type, { code, bubbles: true, composed: true, cancelable: true, ...more });
+    Object.defineProperty(event, 'timeStamp', { value: timeStamp });
+    act(() => void document.body.dispatchEvent(event));
+  }
+
+  test.each([
+    ['C↓0 G↓0 C↑80 G↑80', 'AltRight↓ AltRight↑'],
+    ['C↓0 G↓1 G↑80 C↑80', 'AltRight↓ AltRight↑'],
+    // Both repeat while they are held.
+    ['C↓0 G↓0 C⇊500 G⇊500 C↑600 G↑600', 'AltRight↓ AltRight↓ again AltRight↑'],
+    ['C↓0 G↓0 KeyQ↓40 KeyQ↑90 C↑120 G↑120', 'AltRight↓ KeyQ↓ KeyQ↑ AltRight↑'],
+    // Nobody presses two keys within two milliseconds, but twenty.
+    ['C↓0 G↓20 C↑80 G↑80', 'ControlLeft↓ AltRight↓ ControlLeft↑ AltRight↑'],
+    // A layout without an AltGr has no ghost.
+    ['C↓0 !↓0 C↑80 !↑80', 'ControlLeft↓ AltRight↓ ControlLeft↑ AltRight↑'],
+    ['C↓0 KeyC↓1 KeyC↑40 C↑50', 'ControlLeft↓ KeyC↓ KeyC↑ ControlLeft↑'],
+    ['C↓0 C↑1', 'ControlLeft↓ ControlLeft↑'],
+    // The next Control is one again.
+    ['C↓0 G↓0 C↑80 G↑80 C↓200 C↑260', 'AltRight↓ AltRight↑ ControlLeft↓ ControlLeft↑'],
+  ])('%s', (events, heard) => {
+    expect(heardOf(events).join(' ')).toBe(heard);
+  });
+
+  test('a Control that nothing follows is told after a moment, with its own time', () => {
+    expect(heardOf('C↓0 KeyC↓30', false)).toEqual(['ControlLeft↓', 'KeyC↓', 'ControlLeft↑', 'KeyC↑']);
+    const times: number[] = [];
+    const heard = { active: true, onKey: ({ timeMs }: TypedKey) => times.push(timeMs), onLeave() {} };
+    renderHook(() => useTyping(heard));
+    sendAt(7, 'keydown', 'ControlLeft', { key: 'Control' });
+    expect(times).toEqual([]);
+    vi.advanceTimersByTime(GHOST_WAIT_MS);
+    expect(times).toEqual([7]);
+  });
+
+  test('a Control that is held back when the window loses the keyboard is told and let go', () => {
+    const { heard } = typing();
+    sendAt(0, 'keydown', 'ControlLeft', { key: 'Control' });
+    act(() => void window.dispatchEvent(new Event('blur')));
+    expect(heard).toEqual(['ControlLeft↓', 'ControlLeft↑']);
   });
 });
 
