@@ -26,6 +26,7 @@ const streamSchema = z.strictObject({
       wpm: z.number().check(z.gte(1), z.lte(400)),
       spread: z.number().check(z.gte(0.1), z.lte(10)),
       seed: z.int(),
+      measured: z.optional(z.literal(true)),
     }),
   ]),
   meant: z.nullable(z.string().check(z.maxLength(STREAM_LIMITS.meantLength))),

@@ -3,8 +3,17 @@ import type { KeyEvent } from '../base/key-event.ts';
 /** How a stream came to be. */
 export type Made =
   | { readonly how: 'typed' }
-  /** By the typist model: words per minute, what a chord's spread is multiplied by, and the seed it was drawn with. */
-  | { readonly how: 'written'; readonly wpm: number; readonly spread: number; readonly seed: number };
+  /**
+   * By the typist model: words per minute, what a chord's spread is multiplied by, and the seed it was drawn with;
+   * `measured` where the typist was one who had been measured, not those of a speed.
+   */
+  | {
+      readonly how: 'written';
+      readonly wpm: number;
+      readonly spread: number;
+      readonly seed: number;
+      readonly measured?: true | undefined;
+    };
 
 /** A stream of presses on a board's keys with what is known of it; it holds no design, so any can be tried on it. */
 export interface Stream {

@@ -5,7 +5,7 @@ import type { Keymap } from '../keymap/types.ts';
 import { createRunCounter, type Follower, type RunCounts } from '../needs/counts-runs.ts';
 import { Hands } from '../typist/hands.ts';
 import { ANY_LETTERS } from '../typist/pair-class.ts';
-import { personAt } from '../typist/person.ts';
+import type { Person } from '../typist/person.ts';
 import { type PressRuns, pressRunsOf } from '../typist/press-runs.ts';
 import { sampleTypist } from '../typist/sample-typist.ts';
 import { type Situation, situationOf } from '../typist/situation.ts';
@@ -13,10 +13,8 @@ import { fromZero } from './stream.ts';
 
 /** Who types. */
 export interface Typing {
-  /** Words of five characters a minute that typists of this kind reach on average; the one drawn may differ. */
-  readonly wpm: number;
-  /** What a chord's spread is multiplied by: 1 skilled hands. */
-  readonly spread: number;
+  /** The typists that one is drawn from: the one drawn may be slower or faster than they are on average. */
+  readonly person: Person;
   readonly seed: number;
 }
 
@@ -30,19 +28,19 @@ export interface WrittenText {
 }
 
 /**
- * Turns a text into presses by the cheapest routes, with the times of one typist drawn from those of that speed; the
+ * Turns a text into presses by the cheapest routes, with the times of one typist drawn from those; the
  * same seed gives the same presses. language: counts of a longer text, so that pairs are as practised as there.
  */
 export function typedBy(
   keymap: Keymap,
   host: HostLayout,
   text: string,
-  { wpm, spread, seed }: Typing,
+  { person, seed }: Typing,
   language: RunCounts | null,
 ): WrittenText {
   const chars = [...text.normalize('NFC').replace(/\r\n?/g, '\n')];
   const runs = runsOf(keymap, host, chars, language);
-  const situation = situationOf(runs, personAt(wpm, spread));
+  const situation = situationOf(runs, person);
   const typable = (char: string) => (runs.pressesOf.get(char) ?? null) !== null;
   const events = pressed(situation, chars, randomLcg(scattered(seed)));
   return {

@@ -20,12 +20,16 @@ const streams: fc.Arbitrary<Stream> = fc.record({
   name: fc.stringMatching(/^[^\n\r]{1,40}$/u),
   made: fc.oneof(
     fc.constant({ how: 'typed' as const }),
-    fc.record({
-      how: fc.constant('written' as const),
-      wpm: fc.integer({ min: 1, max: 400 }),
-      spread: fc.constantFrom(1, 1.5, 2),
-      seed: fc.integer(),
-    }),
+    fc.record(
+      {
+        how: fc.constant('written' as const),
+        wpm: fc.integer({ min: 1, max: 400 }),
+        spread: fc.constantFrom(1, 1.5, 2),
+        seed: fc.integer(),
+        measured: fc.constant(true as const),
+      },
+      { requiredKeys: ['how', 'wpm', 'spread', 'seed'] },
+    ),
   ),
   meant: fc.option(fc.string({ maxLength: 60 })),
   events: fc.array(fc.nat({ max: 5000 }), { maxLength: 30 }).map((steps) => {

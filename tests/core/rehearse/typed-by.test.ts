@@ -3,11 +3,12 @@ import { usHost } from '../../../src/core/host/us.ts';
 import { rehearse } from '../../../src/core/rehearse/recorder.ts';
 import { plainText, shownText } from '../../../src/core/rehearse/shown-text.ts';
 import { typedBy } from '../../../src/core/rehearse/typed-by.ts';
+import { personAt } from '../../../src/core/typist/person.ts';
 import { english, plainKeymap } from '../typist/plain-board.ts';
 
 const keymap = plainKeymap();
 const written = (text: string, wpm: number, seed: number) =>
-  typedBy(keymap, usHost, text, { wpm, spread: 1, seed }, null);
+  typedBy(keymap, usHost, text, { person: personAt(wpm), seed }, null);
 
 function out(events: ReturnType<typeof written>['events']): string {
   const run = rehearse(keymap, usHost, events);
@@ -19,7 +20,7 @@ function out(events: ReturnType<typeof written>['events']): string {
 function gapsOf(wpm: number, seed: number): number[] {
   const text =
     'the tide gauge reads low again and the keeper writes it down before the evening boat comes in';
-  const { events } = typedBy(keymap, usHost, text, { wpm, spread: 1, seed }, english);
+  const { events } = typedBy(keymap, usHost, text, { person: personAt(wpm), seed }, english);
   const downs = events.filter(({ type }) => type === 'down').map(({ t }) => t);
   return downs
     .map((t, at) => t - (downs[at - 1] ?? 0))

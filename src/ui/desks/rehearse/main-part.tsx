@@ -4,10 +4,8 @@ import { namesOf } from '../../../core/rehearse/key-words.ts';
 import type { Run } from '../../../core/rehearse/run.ts';
 import { type ShownText, shownText } from '../../../core/rehearse/shown-text.ts';
 import type { Slip } from '../../../core/rehearse/slips.ts';
-import { typedBy } from '../../../core/rehearse/typed-by.ts';
 import { useRehearsal } from '../../../store/rehearse/rehearsal.ts';
 import { slipsIn, useComparedRun, usePlayed, useTried } from '../../../store/rehearse/use-runs.ts';
-import { useTypist } from '../../../store/typist.ts';
 import { Button } from '../../widgets/button.tsx';
 import { OutText } from './out-text.tsx';
 import { Readout } from './readout.tsx';
@@ -108,15 +106,7 @@ function slipStart(run: Run, { causes, came, fromMs, toMs }: Slip): number {
 }
 
 function Empty() {
-  const { keymap, host } = useTried();
-  const { typed } = useTypist();
-  const take = useRehearsal((state) => state.take);
-  const { text, wpm, spread, seed } = useWriting();
-  const play = () => {
-    const typing = { wpm, spread, seed };
-    const { events, meant } = typedBy(keymap, host, text, typing, typed.counts);
-    take({ name: `Written at ${wpm} words a minute`, made: { how: 'written', ...typing }, meant, events });
-  };
+  const { seed, play } = useWriting();
   return (
     <div className={styles.empty}>
       <svg className={styles.trace} viewBox="0 0 360 96" aria-hidden="true">
@@ -137,7 +127,7 @@ function Empty() {
         See what a press really does, to the millisecond. Write a text and let a typist type it, or type it
         yourself on the keyboard at hand.
       </p>
-      <Button tone="accent" onClick={play}>
+      <Button tone="accent" onClick={() => play(seed)}>
         Play the sample text
       </Button>
     </div>

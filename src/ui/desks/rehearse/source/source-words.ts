@@ -1,4 +1,5 @@
 import { listed } from '../../../../core/rehearse/key-words.ts';
+import type { Who } from './writer.ts';
 
 /** What is written before anybody has written anything: a scenario of the project's own. */
 export const SAMPLE_TEXT =
@@ -10,6 +11,22 @@ export const SPREADS = [
   { value: '1.5', label: 'new to them (assumed 1.5 × as wide)' },
   { value: '2', label: 'very new (assumed 2 × as wide)' },
 ] as const;
+
+/** Who may write; the measured one's words a minute where they are known here. */
+export function writerOptions(
+  measuredWpm: number | null,
+): readonly { readonly value: Who; readonly label: string }[] {
+  const speed = measuredWpm === null ? '' : `, ${Math.round(measuredWpm)} words a minute`;
+  return [
+    { value: 'measured', label: `as I was measured${speed}` },
+    { value: 'speed', label: 'somebody of a chosen speed' },
+  ];
+}
+
+/** What the number that a stream is drawn with is good for. */
+export function takeWords(who: Who, seed: number): string {
+  return `${who === 'measured' ? 'Take' : 'Typist'} ${seed}: the same number types the same way again.`;
+}
 
 /** What of a text this design cannot type. */
 export function missingWords(missing: readonly string[]): string {

@@ -5,8 +5,15 @@ export function countsWords({ events, made }: Stream): string {
   const presses = events.filter(({ type }) => type === 'down').length;
   const seconds = (events.at(-1)?.t ?? 0) / 1000;
   const time = seconds < 10 ? `${seconds.toFixed(1)} s` : `${Math.round(seconds)} s`;
-  const how = made.how === 'typed' ? 'typed' : `written at ${made.wpm} words a minute, typist ${made.seed}`;
-  return `${presses.toLocaleString('en')} ${presses === 1 ? 'press' : 'presses'}, ${time}, ${how}`;
+  return `${presses.toLocaleString('en')} ${presses === 1 ? 'press' : 'presses'}, ${time}, ${madeWords(made)}`;
+}
+
+function madeWords(made: Stream['made']): string {
+  if (made.how === 'typed') return 'typed';
+  const speed = `${made.wpm} words a minute`;
+  return made.measured === true
+    ? `written as measured (${speed}), take ${made.seed}`
+    : `written at ${speed}, typist ${made.seed}`;
 }
 
 /** The name of a stream's file. */

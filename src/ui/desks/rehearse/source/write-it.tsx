@@ -1,31 +1,14 @@
-import { useState } from 'react';
-import { typedBy } from '../../../../core/rehearse/typed-by.ts';
-import { useRehearsal } from '../../../../store/rehearse/rehearsal.ts';
-import { useTried } from '../../../../store/rehearse/use-runs.ts';
-import { useTypist } from '../../../../store/typist.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import { Slider } from '../../../widgets/slider.tsx';
 import styles from '../rehearse.module.css';
 import { TextArea } from '../text-area.tsx';
-import { missingWords, SAMPLE_TEXT, SPREADS } from './source-words.ts';
+import { missingWords, SAMPLE_TEXT, SPREADS, takeWords, writerOptions } from './source-words.ts';
 import { useWriting } from './use-writing.ts';
 
-/** A text is turned into presses by the cheapest routes and a typist of a chosen speed. */
+/** A text is turned into presses by the cheapest routes and a typist: one of a chosen speed, or the measured one. */
 export function WriteIt() {
-  const { keymap, host } = useTried();
-  const { typed } = useTypist();
-  const take = useRehearsal((state) => state.take);
-  const { text, wpm, spread, seed, set } = useWriting();
-  const [missing, setMissing] = useState<readonly string[]>([]);
-  const play = (nextSeed: number) => {
-    const typing = { wpm, spread, seed: nextSeed };
-    const written = typedBy(keymap, host, text, typing, typed.counts);
-    setMissing(written.missing);
-    set({ seed: nextSeed });
-    const name = `Written at ${wpm} words a minute`;
-    take({ name, made: { how: 'written', ...typing }, meant: written.meant, events: written.events });
-  };
+  const { text, seed, missing, writer, hasMeasured, play, set } = useWriting();
   const isEmpty = text.trim() === '';
   return (
     <>
@@ -36,6 +19,39 @@ export function WriteIt() {
         placeholder={SAMPLE_TEXT}
       />
       {missing.length > 0 && <p className={styles.problem}>{missingWords(missing)}</p>}
+      {hasMeasured && (
+        <Select
+          label="Typist"
+          value={writer.who}
+          options={writerOptions(writer.who === 'measured' ? writer.person.parameters.wpm : null)}
+          onChange={(who) => set({ who })}
+        />
+      )}
+      {writer.who === 'measured' ? (
+        <p className={styles.hint}>
+          Speed, rhythm, how long keys are down and how far apart a chord’s keys come are your own, as you
+          were measured on the design desk.
+        </p>
+      ) : (
+        <OfASpeed />
+      )}
+      <div className={styles.buttons}>
+        <Button tone="accent" disabled={isEmpty} onClick={() => play(seed)}>
+          Play it
+        </Button>
+        <Button disabled={isEmpty} onClick={() => play(seed + 1)}>
+          {writer.who === 'measured' ? 'Another take' : 'Another typist'}
+        </Button>
+      </div>
+      <p className={styles.hint}>{takeWords(writer.who, seed)}</p>
+    </>
+  );
+}
+
+function OfASpeed() {
+  const { wpm, spread, set } = useWriting();
+  return (
+    <>
       <Slider
         label="Speed of the typist"
         unit="wpm"
@@ -55,15 +71,6 @@ export function WriteIt() {
         options={SPREADS}
         onChange={(value) => set({ spread: Number(value) })}
       />
-      <div className={styles.buttons}>
-        <Button tone="accent" disabled={isEmpty} onClick={() => play(seed)}>
-          Play it
-        </Button>
-        <Button disabled={isEmpty} onClick={() => play(seed + 1)}>
-          Another typist
-        </Button>
-      </div>
-      <p className={styles.hint}>Typist {seed}: the same number types the same way again.</p>
     </>
   );
 }
