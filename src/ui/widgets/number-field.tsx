@@ -67,6 +67,7 @@ export function NumberField({
               if (problem === undefined) finish();
             }
             if (event.key === 'Escape' && draft !== null) {
+              event.preventDefault();
               event.stopPropagation();
               setDraft(null);
             }

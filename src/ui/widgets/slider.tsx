@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import styles from './field.module.css';
 import { NumberField } from './number-field.tsx';
 import { fitted, type NumberLimits } from './number-text.ts';
@@ -14,9 +14,13 @@ interface SliderProps extends NumberLimits {
   readonly disabled?: boolean;
 }
 
-/** A slider with its number beside it. A drag previews and commits once; Escape gives it up. */
+/**
+ * A slider with its number beside it. A drag previews and commits once; Escape gives it up, and what a thumb that is still
+ * held does from then on is nothing.
+ */
 export function Slider({ label, value, onCommit, onPreview, unit, disabled, ...limits }: SliderProps) {
   const [draft, setDraft] = useState<number | null>(null);
+  const isGivenUp = useRef(false);
   const preview = (next: number | null) => {
     setDraft(next);
     onPreview?.(next);
@@ -25,6 +29,13 @@ export function Slider({ label, value, onCommit, onPreview, unit, disabled, ...l
     if (draft === null) return;
     preview(null);
     if (draft !== value) onCommit(draft);
+  };
+  const begin = () => {
+    isGivenUp.current = false;
+  };
+  const giveUp = () => {
+    isGivenUp.current = true;
+    preview(null);
   };
   const now = draft ?? value;
   return (
@@ -43,14 +54,20 @@ export function Slider({ label, value, onCommit, onPreview, unit, disabled, ...l
           step={limits.step}
           value={now}
           disabled={disabled}
-          onChange={(event) => preview(fitted(event.target.valueAsNumber, limits))}
+          onChange={(event) => {
+            if (!isGivenUp.current) preview(fitted(event.target.valueAsNumber, limits));
+          }}
+          onPointerDown={begin}
           onPointerUp={finish}
           onKeyUp={finish}
           onBlur={finish}
           onKeyDown={(event) => {
-            if (event.key !== 'Escape' || draft === null) return;
+            if (event.key !== 'Escape') return begin();
+            if (draft === null) return;
+            // Neither a card nor the browser's own dialog closes by it.
+            event.preventDefault();
             event.stopPropagation();
-            preview(null);
+            giveUp();
           }}
         />
         <NumberField

@@ -152,6 +152,38 @@ describe('a slider', () => {
     expect(onPreview).toHaveBeenLastCalledWith(null);
   });
 
+  test('after Escape the thumb that is still held moves nothing, the next move does', () => {
+    const onCommit = vi.fn();
+    const onPreview = vi.fn();
+    render(
+      <Slider
+        label="Window"
+        value={40}
+        min={5}
+        max={200}
+        step={5}
+        onCommit={onCommit}
+        onPreview={onPreview}
+      />,
+    );
+    const slider = screen.getByRole('slider', { name: 'Window' });
+    const to = (value: string) => fireEvent.change(slider, { target: { value } });
+    fireEvent.pointerDown(slider);
+    to('90');
+    expect(fireEvent.keyDown(slider, { key: 'Escape' })).toBe(false);
+    to('95');
+    fireEvent.keyUp(slider, { key: 'Escape' });
+    to('100');
+    fireEvent.pointerUp(slider);
+    expect(slider).toHaveValue('40');
+    expect(onPreview.mock.calls).toEqual([[90], [null]]);
+    expect(onCommit).not.toHaveBeenCalled();
+    fireEvent.keyDown(slider, { key: 'ArrowRight' });
+    to('45');
+    fireEvent.keyUp(slider, { key: 'ArrowRight' });
+    expect(onCommit.mock.calls).toEqual([[45]]);
+  });
+
   test('Escape gives the move up', () => {
     const onCommit = vi.fn();
     render(<Slider label="Window" value={40} min={5} max={200} step={5} onCommit={onCommit} />);

@@ -1,4 +1,11 @@
-import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
+import {
+  type KeyboardEvent,
+  type ReactNode,
+  type RefObject,
+  useEffect,
+  useLayoutEffect,
+  useRef,
+} from 'react';
 import { IconButton } from '../../widgets/button.tsx';
 import { keepBeside } from '../../widgets/keep-beside.ts';
 import { besideKey, boxAround } from './beside-key.ts';
@@ -21,12 +28,28 @@ export function CardSheet({ title, anchors, board, focusRequest, onClose, childr
   const sheet = useRef<HTMLDivElement>(null);
   usePlace(sheet, anchors);
   useFocusRequest(sheet, focusRequest);
-  useClosing(sheet, board, anchors, onClose);
+  useClosing(sheet, board, onClose);
+  const close = () => closeWithFocus(sheet.current, anchors, onClose);
+  // Through React, so that a field in the card that has its own use for the key has it first.
+  const pressed = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape' || event.defaultPrevented) return;
+    event.preventDefault();
+    event.stopPropagation();
+    close();
+  };
   return (
-    <div ref={sheet} popover="manual" role="dialog" aria-label={title} tabIndex={-1} className={styles.sheet}>
+    <div
+      ref={sheet}
+      popover="manual"
+      role="dialog"
+      aria-label={title}
+      tabIndex={-1}
+      className={styles.sheet}
+      onKeyDown={pressed}
+    >
       <header className={styles.header}>
         <h2>{title}</h2>
-        <IconButton label="Close" onClick={() => closeWithFocus(sheet.current, anchors, onClose)}>
+        <IconButton label="Close" onClick={close}>
           ×
         </IconButton>
       </header>
@@ -75,7 +98,6 @@ function closeWithFocus(
 function useClosing(
   sheet: RefObject<HTMLElement | null>,
   board: RefObject<Element | null>,
-  anchors: () => readonly SVGElement[],
   onClose: () => void,
 ): void {
   useEffect(() => {
@@ -86,19 +108,9 @@ function useClosing(
       finishField(element);
       onClose();
     };
-    const escaped = (event: KeyboardEvent) => {
-      if (event.key !== 'Escape' || event.defaultPrevented) return;
-      event.preventDefault();
-      event.stopPropagation();
-      closeWithFocus(element, anchors, onClose);
-    };
     document.addEventListener('pointerdown', pressed, true);
-    element?.addEventListener('keydown', escaped);
-    return () => {
-      document.removeEventListener('pointerdown', pressed, true);
-      element?.removeEventListener('keydown', escaped);
-    };
-  }, [sheet, board, anchors, onClose]);
+    return () => document.removeEventListener('pointerdown', pressed, true);
+  }, [sheet, board, onClose]);
 }
 
 /** A field that goes with its card would never hear that it is left, and its text would be lost. */

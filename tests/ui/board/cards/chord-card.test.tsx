@@ -69,6 +69,19 @@ describe('the card of a chord', () => {
     expect(bench().past).toHaveLength(1);
   });
 
+  test('Escape takes back what a slider or a number field was moved to, and only then closes', () => {
+    const slider = screen.getByRole('slider', { name: 'Window' });
+    const number = screen.getByRole('spinbutton', { name: 'Window, number' });
+    fireEvent.change(slider, { target: { value: '90' } });
+    fireEvent.keyDown(slider, { key: 'Escape' });
+    fireEvent.change(number, { target: { value: '33' } });
+    fireEvent.keyDown(number, { key: 'Escape' });
+    expect(bench().openCard).not.toBeNull();
+    expect(slider).toHaveValue('45');
+    fireEvent.keyDown(slider, { key: 'Escape' });
+    expect([bench().openCard, chords()?.[0]?.windowMs, bench().past]).toEqual([null, 45, []]);
+  });
+
   test('lives on chosen layers, one at least, or on every one', async () => {
     await userEvent.click(screen.getByRole('checkbox', { name: /every layer/ }));
     expect(chords()?.[0]?.layers).toEqual(['base', 'symbols']);
