@@ -1,8 +1,8 @@
 import { fail, ok, type Result } from '../base/result.ts';
-import { findJsonFault } from './json-syntax.ts';
 import { LIMITS } from './limits.ts';
 import { migrate } from './migrate.ts';
 import { withCharsInNfc } from './nfc.ts';
+import { parseJson } from './parse-json.ts';
 import { type Problem, type ReadProblem, readProblem } from './problem.ts';
 import { ruleProblems } from './reader-rules.ts';
 import { checkShape } from './shape-problems.ts';
@@ -24,8 +24,7 @@ export function readKeymap(text: string): Result<Keymap, ReadProblem[]> {
     const expected = `${LIMITS.fileBytes / 1024 / 1024} MiB (${LIMITS.fileBytes} bytes) at most`;
     return failAs([{ path: [], found: 'a larger text', expected }]);
   }
-  const json = text.replace(/^\uFEFF/, '');
-  const parsed = parseJson(json);
+  const parsed = parseJson(text);
   return parsed.ok ? checkKeymap(parsed.value) : parsed;
 }
 
@@ -45,19 +44,6 @@ export function checkKeymap(value: unknown): Result<Keymap, ReadProblem[]> {
 
 function failAs(problems: readonly Problem[]): Result<never, ReadProblem[]> {
   return fail(problems.slice(0, MOST_PROBLEMS).map(readProblem));
-}
-
-function parseJson(text: string): Result<unknown, ReadProblem[]> {
-  try {
-    return ok(JSON.parse(text));
-  } catch {
-    const fault = findJsonFault(text);
-    const path = fault ? `line ${fault.line}, column ${fault.column}` : '';
-    const { found = 'a text', expected = 'JSON' } = fault ?? {};
-    return fail([
-      { path, found, expected, sentence: `No JSON: at ${path}, found ${found}, expected ${expected}.` },
-    ]);
-  }
 }
 
 /** Whether a text has more than so many bytes in UTF-8; a lone surrogate counts as three. */

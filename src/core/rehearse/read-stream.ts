@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { fail, ok, type Result } from '../base/result.ts';
-import { findJsonFault } from '../keymap/json-syntax.ts';
+import { parseJson } from '../keymap/parse-json.ts';
 import { type Problem, type ReadProblem, readProblem } from '../keymap/problem.ts';
 import { problemsOfShape } from '../keymap/shape-problems.ts';
 import { STREAM_LIMITS, type Stream } from './stream.ts';
@@ -47,17 +47,8 @@ export function readStream(text: string): Result<Stream, readonly ReadProblem[]>
     const expected = `${STREAM_LIMITS.fileBytes / 1024 / 1024} MiB at most`;
     return failAs([{ path: [], found: 'a larger text', expected }]);
   }
-  const json = text.replace(/^\uFEFF/, '');
-  try {
-    return checkStream(JSON.parse(json));
-  } catch {
-    const fault = findJsonFault(json);
-    const path = `line ${fault?.line ?? 1}, column ${fault?.column ?? 1}`;
-    const { found = 'a text', expected = 'JSON' } = fault ?? {};
-    return fail([
-      { path, found, expected, sentence: `No JSON: at ${path}, found ${found}, expected ${expected}.` },
-    ]);
-  }
+  const parsed = parseJson(text);
+  return parsed.ok ? checkStream(parsed.value) : parsed;
 }
 
 /** Reads a stream from a value, as JSON gives it. */

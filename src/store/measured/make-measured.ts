@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { type Fit, fitOf, personOfFit } from '../../core/typist/fit-person.ts';
 import { addedTo, type Measured, NOTHING_MEASURED } from '../../core/typist/measured.ts';
-import { type MeasuredFile, readMeasured } from '../../core/typist/measured-file.ts';
+import { fitTogether, type MeasuredFile, readMeasured } from '../../core/typist/measured-file.ts';
 import type { Person } from '../../core/typist/person.ts';
 import type { KeyValue } from '../keeping/key-value.ts';
 
@@ -19,6 +19,11 @@ export interface MeasuredState {
   start(): Promise<void>;
   /** Adds to what was measured before, or takes its place. */
   take(more: Measured, clockStepMs: number, how: 'add' | 'replace'): Promise<void>;
+  /**
+   * Takes up a file that was handed out before, with the time of its measuring; false, and nothing has changed, where
+   * both together are more than can be kept.
+   */
+  open(file: MeasuredFile, how: 'add' | 'replace'): Promise<boolean>;
   /** Deletes all of it. */
   forget(): Promise<void>;
 }
@@ -34,6 +39,11 @@ export function makeMeasured(
   let started: Promise<void> | undefined;
   let isTouched = false;
   return createStore<MeasuredState>((set, get) => {
+    const keep = async (file: MeasuredFile) => {
+      isTouched = true;
+      show(file);
+      await values.set(KEPT_AS, file);
+    };
     const show = (file: MeasuredFile | null) => {
       const fit = file === null ? null : fitOf(file);
       const typist = file === null || fit === null ? null : { file, fit, person: personOfFit(fit) };
@@ -54,7 +64,6 @@ export function makeMeasured(
         return started;
       },
       take: async (more, clockStepMs, how) => {
-        isTouched = true;
         const before = how === 'add' ? get().typist?.file : undefined;
         const file: MeasuredFile = {
           format: 'measured-typist',
@@ -63,8 +72,22 @@ export function makeMeasured(
           clockStepMs: Math.max(clockStepMs, before?.clockStepMs ?? 0),
           ...addedTo(before ?? NOTHING_MEASURED, more),
         };
-        show(file);
-        await values.set(KEPT_AS, file);
+        await keep(file);
+      },
+      open: async (file, how) => {
+        const before = how === 'add' ? get().typist?.file : undefined;
+        if (before === undefined) {
+          await keep(file);
+          return true;
+        }
+        if (!fitTogether(before, file)) return false;
+        await keep({
+          ...file,
+          ...addedTo(before, file),
+          measuredAt: Math.max(before.measuredAt, file.measuredAt),
+          clockStepMs: Math.max(before.clockStepMs, file.clockStepMs),
+        });
+        return true;
       },
       forget: async () => {
         isTouched = true;

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Measured } from '../../../src/core/typist/measured.ts';
+import { MEASURED_LIMITS, type MeasuredFile } from '../../../src/core/typist/measured-file.ts';
 import type { Person } from '../../../src/core/typist/person.ts';
 import { memoryKeyValue } from '../../../src/store/keeping/key-value.ts';
 import { makeMeasured } from '../../../src/store/measured/make-measured.ts';
@@ -70,4 +71,35 @@ test('what is measured while the kept is still being read is not overwritten by 
   await second.store.getState().take(typed, 2, 'replace');
   await starting;
   expect(second.store.getState().typist?.file.clockStepMs).toBe(2);
+});
+
+const opened: MeasuredFile = {
+  format: 'measured-typist',
+  version: 1,
+  measuredAt: 12,
+  clockStepMs: 5,
+  ...typed,
+};
+
+test('a file that is opened has the time of its own measuring, and can be added', async () => {
+  const { store, handed, values } = made();
+  expect(await store.getState().open(opened, 'add')).toBe(true);
+  expect(store.getState().typist?.file).toEqual(opened);
+  expect(await values.get('measured typist')).toEqual(opened);
+  expect(handed.at(-1)?.parameters.wpm).toBeCloseTo(43, 0);
+  await store.getState().take(typed, 0.1, 'replace');
+  await store.getState().open(opened, 'add');
+  expect(store.getState().typist?.file).toMatchObject({ measuredAt: 77, clockStepMs: 5 });
+  expect(store.getState().typist?.file.dwells.length).toBe(2 * typed.dwells.length);
+  await store.getState().open(opened, 'replace');
+  expect(store.getState().typist?.file).toEqual(opened);
+});
+
+test('what would be too much together changes nothing', async () => {
+  const { store } = made();
+  await store.getState().take(typed, 0.1, 'add');
+  const before = store.getState().typist;
+  const dwells = Array.from({ length: MEASURED_LIMITS.times }, () => ({ finger: 1, ms: 90 }));
+  expect(await store.getState().open({ ...opened, dwells }, 'add')).toBe(false);
+  expect(store.getState().typist).toBe(before);
 });

@@ -9,6 +9,8 @@ import { ChordsStep } from './chords-step.tsx';
 import { FiguresButtons } from './figures-buttons.tsx';
 import { FiguresStep } from './figures-step.tsx';
 import { legendsOf } from './key-legends.ts';
+import { sayNotKept } from './not-kept.ts';
+import { OpenFigures } from './open-figures.tsx';
 import { Session } from './session.ts';
 import { TypingStep } from './typing-step.tsx';
 
@@ -29,10 +31,7 @@ export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
   const [session, setSession] = useState(() => new Session());
   const [isLeaving, setLeaving] = useState(false);
   const take = () => {
-    measured
-      .getState()
-      .take(session.measured(typed.counts), session.clockStepMs, 'add')
-      .catch(() => useBench.getState().notify(NOT_KEPT));
+    measured.getState().take(session.measured(typed.counts), session.clockStepMs, 'add').catch(sayNotKept);
     setSession(new Session());
     setLeaving(false);
     setStep('figures');
@@ -63,15 +62,10 @@ export function MeasureDialog({ onClose }: { readonly onClose: () => void }) {
         <ChordsStep session={session} legendOf={legendsOf(host, session.recorder.keys)} onDone={take} />
       )}
       {step === 'figures' && known !== null && <FiguresStep typist={known} />}
+      {step !== 'chords' && <OpenFigures known={known !== null} onOpened={() => setStep('figures')} />}
     </Dialog>
   );
 }
-
-const NOT_KEPT = {
-  tone: 'warning',
-  text: 'Your figures hold until the page is closed: the browser would not keep them.',
-  canUndo: false,
-} as const;
 
 /** The first that there is; undefined leaves the foot out. */
 function footerOf(...candidates: readonly ReactNode[]): ReactNode {

@@ -2,7 +2,7 @@ import type { Estimate } from '../../../../core/typist/fit-estimate.ts';
 import { speedOf } from '../../../../core/typist/fit-intervals.ts';
 import { type Fit, LEAST_LETTER_PAIRS } from '../../../../core/typist/fit-person.ts';
 import type { FitPlot } from '../../../../core/typist/fit-plots.ts';
-import { FROM_THUMB_GROUP, TO_THUMB_GROUP } from '../../../../core/typist/measured.ts';
+import { FROM_THUMB_GROUP, type Measured, TO_THUMB_GROUP } from '../../../../core/typist/measured.ts';
 import { PAIR_CLASSES } from '../../../../core/typist/parameters.ts';
 
 /** Keystrokes that are enough to begin with, as the model's page has it. */
@@ -95,4 +95,14 @@ const FINGERS = ['index', 'middle', 'ring', 'little'];
 export function fingerName(finger: number): string {
   if (finger === 0) return 'thumb';
   return `${finger <= 4 ? 'left' : 'right'} ${FINGERS[(finger - 1) % 4] ?? ''}`;
+}
+
+/** What a file of figures holds. */
+export function fileWords({ intervals, dwells, chords }: Measured): string {
+  const counts = [
+    `${intervals.length.toLocaleString('en')} intervals`,
+    `${dwells.length.toLocaleString('en')} presses`,
+    `${chords.length.toLocaleString('en')} ${chords.length === 1 ? 'chord' : 'chords'}`,
+  ];
+  return `The file holds ${counts[0]}, ${counts[1]} and ${counts[2]}.`;
 }
