@@ -1,4 +1,4 @@
-import type { Chord, DiaryNote, Keymap, Layer } from '../keymap/types.ts';
+import type { Chord, DiaryNote, Keymap, Layer, Timing } from '../keymap/types.ts';
 import { mergedOrder } from './merged-order.ts';
 import { isOfKind, type Part, type PartKind, type PartValues, placeId } from './parts.ts';
 
@@ -37,7 +37,7 @@ export function assembled(
     ).map(([need, why]) => ({ need, why })),
   };
   const notes = only('notes', '');
-  const timing = only('timing', {});
+  const timing: Timing = Object.assign({}, ...values('timing').values());
   const { $schema } = theirs;
   return {
     ...($schema === undefined ? {} : { $schema }),

@@ -20,8 +20,8 @@ export function conflictWords(
 ): ConflictWords {
   return {
     where: whereOf(conflict, mine.keymap, theirs.keymap),
-    mine: partWords(conflict.mine, mine),
-    theirs: partWords(conflict.theirs, theirs),
+    mine: sideWords(conflict.kind, conflict.mine, mine),
+    theirs: sideWords(conflict.kind, conflict.theirs, theirs),
   };
 }
 
@@ -31,11 +31,12 @@ function whereOf({ kind, id, mine: here, theirs: there }: Conflict, mine: Keymap
       return 'the name of the design';
     case 'layer order':
       return 'the order of the layers';
-    case 'board':
     case 'notes':
-      return `the ${kind}`;
+      return 'the notes';
+    case 'board':
+      return 'the board, all its keys together';
     case 'hosts':
-      return 'the computers';
+      return 'the computers, all of them together';
     case 'timing':
       return 'the timing of the whole design';
     case 'place': {
@@ -61,8 +62,12 @@ function whereOf({ kind, id, mine: here, theirs: there }: Conflict, mine: Keymap
 /** How much of a long text is shown. */
 const SIGNS = 80;
 
-function partWords(part: Part | null, told: Told): string {
-  if (part === null) return 'taken away';
+function sideWords(kind: Conflict['kind'], part: Part | null, told: Told): string {
+  if (part !== null) return partWords(part, told);
+  return kind === 'timing' ? 'the usual' : 'taken away';
+}
+
+function partWords(part: Part, told: Told): string {
   switch (part.kind) {
     case 'name':
       return `“${part.value}”`;
@@ -121,7 +126,7 @@ function fieldWords(fields: Partial<Binding>): string {
     ...yes('same hand taps', fields.sameHandTaps),
     ...yes('tap if alone', fields.tapIfAlone),
   ];
-  return words.length === 0 ? 'the usual' : words.join(', ');
+  return words.join(', ');
 }
 
 function bindingNow({ tap, onShift, hold, ...timing }: Binding, told: Told): string {

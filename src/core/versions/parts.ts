@@ -6,6 +6,7 @@ export interface PartValues {
   readonly notes: string;
   readonly board: Board;
   readonly hosts: readonly Host[];
+  /** One field of the timing of the whole design. */
   readonly timing: Timing;
   readonly 'need list': true;
   readonly 'own need': true;
@@ -59,7 +60,9 @@ export function partsOf(keymap: Keymap): ReadonlyMap<string, Part> {
     { kind: 'notes', id: '', value: keymap.notes ?? '' },
     { kind: 'board', id: '', value: keymap.board },
     { kind: 'hosts', id: '', value: keymap.hosts },
-    { kind: 'timing', id: '', value: keymap.timing ?? {} },
+    ...Object.entries(keymap.timing ?? {}).map(
+      ([id, value]) => ({ kind: 'timing', id, value: { [id]: value } }) as const,
+    ),
     ...(needs?.lists ?? []).map((id) => ({ kind: 'need list', id, value: true }) as const),
     ...(needs?.own ?? []).map((id) => ({ kind: 'own need', id, value: true }) as const),
     ...(needs?.waived ?? []).map(({ need, why }) => ({ kind: 'waived need', id: need, value: why }) as const),

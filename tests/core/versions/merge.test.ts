@@ -86,6 +86,16 @@ describe('what only one of the two changed is taken', () => {
     expect(keymap.needs).toEqual({ lists: ['ascii', 'media', 'editing'].sort(), own: ['≤'], waived: [] });
   });
 
+  test('timing is brought together field by field', () => {
+    const timing = (fields: Keymap['timing']): Keymap => ({ ...base, ...(fields && { timing: fields }) });
+    const was = timing({ holdAfterMs: 200, quietBeforeMs: 90 });
+    const mine = timing({ holdAfterMs: 150, quietBeforeMs: 90, holdBy: 'tap-inside' });
+    const outcome = mergeKeymaps(was, mine, timing({ holdAfterMs: 180 }));
+    if (!outcome.ok) throw new Error(outcome.problem);
+    expect(outcome.value.conflicts.map(({ part }) => part)).toEqual(['timing holdAfterMs']);
+    expect(outcome.value.keymap.timing).toEqual({ holdAfterMs: 180, holdBy: 'tap-inside' });
+  });
+
   test('chords and layers made by both under one id are both kept', () => {
     const mine = having(
       { edit: 'add-chord', chord: chord('c2', ['k2', 'k3']) },

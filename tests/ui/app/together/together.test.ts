@@ -41,19 +41,26 @@ test.each([
   [
     'timing',
     { ...base, timing: { holdAfterMs: 150 } },
-    { ...base, timing: { holdBy: 'tap-inside' } },
+    { ...base, timing: { holdAfterMs: 250 } },
     'hold after 150 ms',
-    /^hold by tap inside$/,
+    /^hold after 250 ms$/,
   ],
-] as const)('words for a choice about %s', (_, mine, theirs, here, there) => {
-  const [question] = planOf(
-    { base, mine: mine as Keymap, theirs: theirs as Keymap },
-    new Map(),
-    usHost,
-  ).questions;
-  expect(question?.mine).toBe(here);
-  expect(question?.theirs).toMatch(there);
-});
+  [
+    'timing that one put back to the usual',
+    { ...base, timing: { holdAfterMs: 150 } },
+    base,
+    'hold after 150 ms',
+    /^the usual$/,
+    { ...base, timing: { holdAfterMs: 250 } },
+  ],
+] satisfies readonly (readonly [string, Keymap, Keymap, string, RegExp, Keymap?])[])(
+  'words for a choice about %s',
+  (_, mine, theirs, here, there, was: Keymap = base) => {
+    const [question] = planOf({ base: was, mine, theirs }, new Map(), usHost).questions;
+    expect(question?.mine).toBe(here);
+    expect(question?.theirs).toMatch(there);
+  },
+);
 
 test('nothing is brought together while there is something to choose', () => {
   const states = { base, mine: withTap('k1', 'KeyX'), theirs: withTap('k1', 'KeyY') };
