@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { needText } from '../../core/keymap/need.ts';
+import { type AccidentChange, isWorse } from '../../core/versions/accident-changes.ts';
 import { type ChangeRow, changeRows } from '../../core/versions/change-rows.ts';
 import { compareKeymaps } from '../../core/versions/compare.ts';
 import { compareTyping, type TypingComparison } from '../../core/versions/compare-typing.ts';
@@ -11,7 +12,7 @@ import { answered, type Outcome, refused } from '../outcome.ts';
 import { personOf } from '../person-of.ts';
 import { plainTable, shown } from '../plain-table.ts';
 
-/** So many characters to learn anew are named for people; --json has them all. */
+/** So many characters to learn anew, and accidents that changed, are named for people; --json has them all. */
 const NAMED = 12;
 
 /**
@@ -97,6 +98,11 @@ function diffText(
       ? 'Nothing differs.'
       : plainTable(rows.map(({ where, what }) => [where === '' ? 'the design' : where, what])),
     plainTable(figures),
+    ...accidentLines('Worse', accidents.changes.filter(isWorse)),
+    ...accidentLines(
+      'Better',
+      accidents.changes.filter((change) => !isWorse(change)),
+    ),
     ...(needs.gained.length === 0 ? [] : [shown(`Can be typed now: ${names(needs.gained)}`)]),
     ...(needs.lost.length === 0 ? [] : [shown(`Can no longer be typed: ${names(needs.lost)}`)]),
     shown(
@@ -106,6 +112,18 @@ function diffText(
     'Accidents are estimates from typing on conventional keyboards; public/typist.md says what is measured and what is assumed.',
   ].join('\n\n');
 }
+
+/** What became worse, or better, in a table below its heading; --json has all of it. */
+function accidentLines(title: string, changes: readonly AccidentChange[]): readonly string[] {
+  if (changes.length === 0) return [];
+  const rows = changes
+    .slice(0, NAMED)
+    .map(({ who, rate, before, after }) => [who, RATES[rate], `${before.toFixed(1)} → ${after.toFixed(1)}`]);
+  const more = changes.length - NAMED;
+  return [[`${title}:`, plainTable(rows), ...(more > 0 ? [`and ${more} more`] : [])].join('\n')];
+}
+
+const RATES = { misfires: 'misfires per 1,000 words', misses: 'misses per 1,000 uses' } as const;
 
 function ofAsked({ reached, asked }: TypingComparison['needs']['before']): string {
   return `${reached} of ${asked}`;

@@ -8,7 +8,8 @@ import type { NeedRoute } from '../routes/types.ts';
 import { estimateAccidents } from '../typist/accidents.ts';
 import type { Person } from '../typist/person.ts';
 import { pressRunsOf } from '../typist/press-runs.ts';
-import { type AccidentSum, accidentSum } from './accident-changes.ts';
+import { type AccidentChange, accidentChanges, type WithAccidents } from './accident-changes.ts';
+import { type AccidentSum, accidentSum } from './accident-sum.ts';
 import { type NeedChanges, needChanges } from './need-changes.ts';
 import { type Relearning, relearning } from './relearning.ts';
 
@@ -23,7 +24,12 @@ export interface Typed {
 export interface TypingComparison {
   /** Over the needs of both designs, the later one's first. */
   readonly needs: NeedChanges;
-  readonly accidents: { readonly before: AccidentSum; readonly after: AccidentSum };
+  readonly accidents: {
+    readonly before: AccidentSum;
+    readonly after: AccidentSum;
+    /** What single chords and holds have of it. */
+    readonly changes: readonly AccidentChange[];
+  };
   readonly relearning: Relearning;
 }
 
@@ -38,11 +44,18 @@ export function compareTyping(
   const letters = new Map((text.after.get('') ?? []).map(({ char, count }) => [char, count]));
   const asked = distinct([...needs, ...[...letters.keys()].map(needOfCharacter)]);
   const [was, is] = [before, after].map(({ keymap, host }) => findRoutes(keymap, host, asked));
-  const sum = ({ keymap, host }: Typed) =>
-    accidentSum(estimateAccidents(keymap, pressRunsOf(keymap, host, text), person));
+  const estimated = ({ keymap, host }: Typed): WithAccidents => ({
+    told: { keymap, host },
+    accidents: estimateAccidents(keymap, pressRunsOf(keymap, host, text), person),
+  });
+  const accidents = { before: estimated(before), after: estimated(after) };
   return {
     needs: needChanges((was ?? []).slice(0, needs.length), (is ?? []).slice(0, needs.length)),
-    accidents: { before: sum(before), after: sum(after) },
+    accidents: {
+      before: accidentSum(accidents.before.accidents),
+      after: accidentSum(accidents.after.accidents),
+      changes: accidentChanges(accidents.before, accidents.after),
+    },
     relearning: relearning(
       letters,
       { board: before.keymap.board, routeOf: routeOf(was ?? []) },

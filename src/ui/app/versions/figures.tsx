@@ -1,6 +1,7 @@
+import type { AccidentChange } from '../../../core/versions/accident-changes.ts';
 import type { CostChange } from '../../../core/versions/need-changes.ts';
 import type { ComparedDesigns } from '../../../store/versions/use-comparison.ts';
-import { figureRows, needsText, relearningWords } from './version-words.ts';
+import { accidentLines, figureRows, needsText, relearningWords } from './version-words.ts';
 import styles from './versions.module.css';
 
 /** What the change does to typing: relearning as a bar, needs and accidents in figures. */
@@ -13,7 +14,7 @@ export function Figures({ compared: { typing, text } }: { readonly compared: Com
       </p>
     );
   }
-  const { relearning, needs } = typing.typing;
+  const { relearning, needs, accidents } = typing.typing;
   const title = text.isOwn ? `your own text (${text.title})` : `the text “${text.title}”`;
   return (
     <section aria-label="What it does to typing" className={styles.figures}>
@@ -51,7 +52,30 @@ export function Figures({ compared: { typing, text } }: { readonly compared: Com
           ))}
         </tbody>
       </table>
+      <ChangedAccidents changes={accidents.changes} />
     </section>
+  );
+}
+
+/** Which chords and holds do better or worse. */
+function ChangedAccidents({ changes }: { readonly changes: readonly AccidentChange[] }) {
+  if (changes.length === 0) return null;
+  return (
+    <div className={styles.accidents}>
+      {accidentLines(changes).map(({ title, lines, more }) => (
+        <div key={title}>
+          <h3>{title}</h3>
+          <ul>
+            {lines.map(({ who, what }) => (
+              <li key={`${who} ${what}`}>
+                {who} <span className={styles.quiet}>{what}</span>
+              </li>
+            ))}
+          </ul>
+          {more > 0 && <p className={styles.quiet}>and {more} more</p>}
+        </div>
+      ))}
+    </div>
   );
 }
 

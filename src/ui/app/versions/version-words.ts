@@ -1,4 +1,5 @@
 import type { Need } from '../../../core/keymap/need.ts';
+import { type AccidentChange, isWorse } from '../../../core/versions/accident-changes.ts';
 import type { ChangeRow } from '../../../core/versions/change-rows.ts';
 import type { TypingComparison } from '../../../core/versions/compare-typing.ts';
 import type { Relearning } from '../../../core/versions/relearning.ts';
@@ -81,6 +82,35 @@ function figure(
 /** An estimate with no more figures than it deserves. */
 function rough(rate: number): string {
   return rate >= 10 ? rate.toFixed(0) : rate >= 0.05 ? rate.toFixed(1) : '0';
+}
+
+/** Accidents of single chords and holds as a list shows them, the first few of those that became worse, or better. */
+export interface AccidentLines {
+  readonly title: string;
+  readonly lines: readonly { readonly who: string; readonly what: string }[];
+  readonly more: number;
+}
+
+const SHOWN = 5;
+
+const RATES = { misfires: 'misfires in 1,000 words', misses: 'misses in 1,000 uses' } as const;
+
+/** What single chords and holds do more often, and less often, than before. */
+export function accidentLines(changes: readonly AccidentChange[]): readonly AccidentLines[] {
+  const parts = [
+    { title: 'Worse than before', part: changes.filter(isWorse) },
+    { title: 'Better than before', part: changes.filter((change) => !isWorse(change)) },
+  ];
+  return parts
+    .filter(({ part }) => part.length > 0)
+    .map(({ title, part }) => ({
+      title,
+      lines: part.slice(0, SHOWN).map(({ who, rate, before, after }) => ({
+        who,
+        what: `${RATES[rate]}, about ${rough(before)} → ${rough(after)}`,
+      })),
+      more: Math.max(0, part.length - SHOWN),
+    }));
 }
 
 /** How many characters to learn anew are named. */

@@ -3,6 +3,7 @@ import type { ChangeRow } from '../../../../src/core/versions/change-rows.ts';
 import { compareKeymaps } from '../../../../src/core/versions/compare.ts';
 import { layerOptions, marksOf, marksWords } from '../../../../src/ui/app/versions/compared-layers.ts';
 import {
+  accidentLines,
   countWords,
   figureRows,
   needsText,
@@ -72,7 +73,7 @@ test('figures say which side is better, and call no difference what nobody could
   });
   const typing = {
     needs: { before: standing(90, 3), after: standing(95, 4), gained: [], lost: [], cheaper: [], dearer: [] },
-    accidents: { before: sums(12.41, 30), after: sums(12.44, 12.3) },
+    accidents: { before: sums(12.41, 30), after: sums(12.44, 12.3), changes: [] },
     relearning: { percent: 0, presses: 0, changed: 0, characters: [], untypable: 0 },
   };
   expect(figureRows(typing).map(({ before, after, change }) => [before, after, change])).toEqual([
@@ -121,4 +122,18 @@ test('layers to choose: those of both designs, with what differs on each', () =>
 test('many needs are named as far as they can be read', () => {
   const needs = [...'abcdefghijklmnopqrstuvwxyz'].map((char) => ({ kind: 'char', char }) as const);
   expect(needsText(needs)).toMatch(/^a {2}b {2}.*x and 2 more$/);
+});
+
+test('accidents that changed: the first few of those that became worse, and of those that became better', () => {
+  const change = (who: string, before: number, after: number) =>
+    ({ who, keys: [], rate: 'misfires', before, after }) as const;
+  const worse = ['a', 'b', 'c', 'd', 'e', 'f'].map((who) => change(who, 1, 2));
+  expect(
+    accidentLines([...worse, change('g', 12, 0.3)]).map(({ lines, more }) => [lines.length, more]),
+  ).toEqual([
+    [5, 1],
+    [1, 0],
+  ]);
+  expect(accidentLines([change('g', 12, 0.3)])[0]?.lines[0]?.what).toContain('12 → 0.3');
+  expect(accidentLines([])).toEqual([]);
 });
