@@ -50,7 +50,7 @@ export class Histories {
  * A history as it was kept; null where it is none, or of another version of the format. Its keymaps were valid when they
  * were kept and are not read as strictly as a file again: hundreds of them would take seconds.
  */
-function readHistory(stored: unknown): History | null {
+export function readHistory(stored: unknown): History | null {
   if (!isObject(stored)) return null;
   const { keymap, past, future } = stored;
   if (!isKeymap(keymap) || !isSteps(past) || !isSteps(future)) return null;

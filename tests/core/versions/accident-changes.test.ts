@@ -14,7 +14,9 @@ const designOf = (chords: Chord[]): Keymap =>
 function withRates(chords: Chord[], c1: Rates | null, k1: Rates) {
   const accidents: Accidents = {
     chords:
-      c1 === null ? [] : [{ id: chords[0]?.id ?? '', misfiresPer1000Words: c1[0], missesPer1000Uses: c1[1], causes: [] }],
+      c1 === null
+        ? []
+        : [{ id: chords[0]?.id ?? '', misfiresPer1000Words: c1[0], missesPer1000Uses: c1[1], causes: [] }],
     holds: [
       { key: 'k1', layer: 'base', misfiresPer1000Words: k1[0] ?? 0, missesPer1000Uses: k1[1], causes: [] },
     ],

@@ -8,6 +8,7 @@ const part: PartPlan = {
   added: [],
   both: [],
   united: 0,
+  stays: 0,
   same: 0,
   invalid: 0,
   toChoose: 0,
@@ -19,6 +20,7 @@ test.each<[Partial<PartPlan>, string]>([
   [{ added: ['', ''], same: 1 }, '2 are added; 1 is here just so'],
   [{ both: ['River, copy'] }, '1 differs from here and is kept beside it (River, copy)'],
   [{ united: 3, invalid: 1 }, '3 are made one with those here; 1 is left out: not to be read'],
+  [{ stays: 2, same: 1 }, '2 differ from here: what is here stays; 1 is here just so'],
   [{}, ''],
 ])('%j: %s', (plan, words) => {
   expect(partWords({ ...part, ...plan })).toBe(words);

@@ -15,8 +15,29 @@ const VERSION = 1;
 /** No larger file is read. */
 export const BACKUP_BYTES = 64 * 1024 * 1024;
 
-/** Everything that the parts keep, as the text of a file. */
-export async function backupText(parts: readonly BackupPart[], now: number): Promise<string> {
+/** Everything that the parts keep, as the text of a file; without what can be spared where that is too large to be read again. */
+export async function backupText(
+  parts: readonly BackupPart[],
+  now: number,
+  mostBytes = BACKUP_BYTES,
+): Promise<{ readonly text: string; readonly spared: readonly string[] }> {
+  const text = await textOf(parts, now);
+  if (bytesOf(text) <= mostBytes) return { text, spared: [] };
+  const spared = parts.filter(({ isSpared }) => isSpared === true).map(({ title }) => title);
+  return {
+    text: await textOf(
+      parts.filter(({ isSpared }) => isSpared !== true),
+      now,
+    ),
+    spared,
+  };
+}
+
+function bytesOf(text: string): number {
+  return new TextEncoder().encode(text).byteLength;
+}
+
+async function textOf(parts: readonly BackupPart[], now: number): Promise<string> {
   const written = await Promise.all(
     parts.map(async ({ id, values, holds = () => true }) => {
       const names = (await values.names()).filter(holds).toSorted();

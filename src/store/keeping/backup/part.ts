@@ -2,7 +2,8 @@ import type { KeyValue } from '../key-value.ts';
 
 /**
  * What is done where the backup holds another value under a name than this browser:
- * both: the backup's is kept too, under another name; union: both are made into one by `combine`; choose: the typist says.
+ * both: the backup's is kept too, under another name; union: both are made into one by `combine`; choose: the typist says;
+ * here: what is here stays.
  */
 export type MeetingRule =
   | {
@@ -11,7 +12,8 @@ export type MeetingRule =
       copied?(value: unknown, taken: readonly string[]): unknown;
     }
   | { readonly rule: 'union'; combine(here: unknown, backup: unknown): unknown }
-  | { readonly rule: 'choose' };
+  | { readonly rule: 'choose' }
+  | { readonly rule: 'here' };
 
 /** Something that the browser keeps and a backup holds. */
 export interface BackupPart {
@@ -27,4 +29,6 @@ export interface BackupPart {
   /** What a value is called, for parts whose values have names of their own. */
   readonly nameOf?: (value: unknown) => string;
   readonly meeting: MeetingRule;
+  /** Left out of a backup that would otherwise be too large to be read again. */
+  readonly isSpared?: boolean;
 }

@@ -1,5 +1,6 @@
 import { indexedDbOrMemory, type KeyValue } from '../key-value.ts';
 import { designsPart, versionsPart } from './designs-part.ts';
+import { historiesPart } from './histories-part.ts';
 import { localValues } from './local-values.ts';
 import type { BackupPart } from './part.ts';
 
@@ -15,14 +16,12 @@ function one(id: string, title: string, values: KeyValue): BackupPart {
   return { id, title, values, meeting: { rule: 'choose' } };
 }
 
-/**
- * Everything that a backup holds: whoever keeps something new adds it here. Only histories are left out (`LEFT_OUT`),
- * since each of their steps is a whole design.
- */
+/** Everything that a backup holds: whoever keeps something new adds it here. */
 export function backupParts(): readonly BackupPart[] {
   return [
     designsPart(kept('handful', 'designs')),
     versionsPart(kept('handful versions', 'versions')),
+    historiesPart(kept('handful histories', 'histories')),
     things('sessions', 'practice', kept('handful practice', 'sessions')),
     things('streams', 'recorded streams', kept('handful streams', 'streams')),
     {
@@ -38,6 +37,3 @@ export function backupParts(): readonly BackupPart[] {
     one('settings', 'settings of the page', localValues(['handful settings'])),
   ];
 }
-
-/** Databases that are in no backup. */
-export const LEFT_OUT: readonly string[] = ['handful histories'];

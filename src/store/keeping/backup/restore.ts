@@ -20,6 +20,8 @@ export interface PartPlan {
   readonly both: readonly string[];
   /** Made into one with what is kept here. */
   readonly united: number;
+  /** Differs from what is here, which stays. */
+  readonly stays: number;
   /** Kept here just so. */
   readonly same: number;
   /** No value of this part: left out. */
@@ -72,7 +74,7 @@ async function planPart(part: BackupPart, entries: ReadonlyMap<string, unknown>,
   const choices: Step[] = [];
   const added: string[] = [];
   const both: string[] = [];
-  let [united, same, invalid] = [0, 0, 0];
+  let [united, stays, same, invalid] = [0, 0, 0, 0];
   for (const [name, value] of entries) {
     if (!holds(name)) continue;
     if (!isValid(value)) {
@@ -86,6 +88,7 @@ async function planPart(part: BackupPart, entries: ReadonlyMap<string, unknown>,
     }
     const here = await values.get(name);
     if (samePlain(toPlain(here), toPlain(value))) same += 1;
+    else if (meeting.rule === 'here') stays += 1;
     else if (meeting.rule === 'choose') choices.push({ part, name, value });
     else if (meeting.rule === 'union') {
       united += 1;
@@ -103,6 +106,7 @@ async function planPart(part: BackupPart, entries: ReadonlyMap<string, unknown>,
     added,
     both,
     united,
+    stays,
     same,
     invalid,
     toChoose: choices.length,

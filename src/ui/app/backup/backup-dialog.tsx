@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { backupText, readBackupFile } from '../../../store/keeping/backup/backup-file.ts';
+import { BACKUP_STEPS } from '../../../store/keeping/backup/histories-part.ts';
 import { backupParts } from '../../../store/keeping/backup/parts.ts';
 import { planRestore, type RestorePlan } from '../../../store/keeping/backup/restore.ts';
 import { designs } from '../../../store/keeping/use-designs.ts';
@@ -8,17 +9,19 @@ import { Dialog } from '../../widgets/dialog.tsx';
 import { saveFile } from '../../widgets/save-file.ts';
 import { useFilePicker } from '../transfer/use-file-picker.ts';
 import styles from './backup.module.css';
-import { backupName } from './backup-words.ts';
+import { backupName, savedWords } from './backup-words.ts';
 import { RestoreView } from './restore-view.tsx';
 
 /** Saves all that the browser keeps as one file, and brings such a file back beside what is there. */
 export function BackupDialog({ onClose }: { readonly onClose: () => void }) {
   const [problem, setProblem] = useState('');
+  const [saved, setSaved] = useState('');
   const [plan, setPlan] = useState<RestorePlan | null>(null);
   const [isBusy, setBusy] = useState(false);
   const during = async (work: () => Promise<void>) => {
     setBusy(true);
     setProblem('');
+    setSaved('');
     await work().catch((error: unknown) =>
       setProblem(error instanceof Error ? error.message : String(error)),
     );
@@ -28,11 +31,9 @@ export function BackupDialog({ onClose }: { readonly onClose: () => void }) {
     during(async () => {
       await designs.getState().flush();
       const now = Date.now();
-      saveFile({
-        name: backupName(now),
-        type: 'application/json',
-        text: await backupText(backupParts(), now),
-      });
+      const { text, spared } = await backupText(backupParts(), now);
+      saveFile({ name: backupName(now), type: 'application/json', text });
+      setSaved(savedWords(spared));
     });
   const pick = useFilePicker('.json,application/json', (file) =>
     during(async () => {
@@ -54,14 +55,16 @@ export function BackupDialog({ onClose }: { readonly onClose: () => void }) {
       <section className={styles.part}>
         <h3>Save everything in one file</h3>
         <p>
-          Designs with their versions, practice, recorded streams, overlays, the counts of your own text, the
-          measured typist and the settings: all that this browser keeps, but for the steps that can be undone.
+          Designs with their versions and their last {BACKUP_STEPS} steps that can be undone, practice,
+          recorded streams, overlays, the counts of your own text, the measured typist and the settings: all
+          that this browser keeps.
         </p>
         <div>
           <Button tone="accent" disabled={isBusy} onClick={() => void save()}>
             Save a backup file
           </Button>
         </div>
+        {saved !== '' && <p role="status">{saved}</p>}
       </section>
       <section className={styles.part}>
         <h3>Bring a backup back</h3>

@@ -5,17 +5,24 @@ export function backupName(now: number): string {
   return `handful-backup-${new Date(now).toISOString().slice(0, 10)}.json`;
 }
 
+/** What is said when the file has been handed to the browser; `spared`: what did not fit. */
+export function savedWords(spared: readonly string[]): string {
+  if (spared.length === 0) return 'The file is among your downloads.';
+  return `The file is among your downloads. It would have become too large to be read again, so these are not in it: ${spared.join(', ')}.`;
+}
+
 /** How many names a sentence holds. */
 const NAMED = 6;
 
 /** What restoring one part does, in a few words: "2 are added (A, B); 1 is here just so". */
-export function partWords({ added, both, united, same, invalid }: PartPlan): string {
+export function partWords({ added, both, united, stays, same, invalid }: PartPlan): string {
   const words = [
     ...(added.length === 0 ? [] : [`${are(added.length)} added${namesIn(added)}`]),
     ...(both.length === 0
       ? []
       : [`${differs(both.length)} from here and ${is(both.length)} kept beside it${namesIn(both)}`]),
     ...(united === 0 ? [] : [`${are(united)} made one with those here`]),
+    ...(stays === 0 ? [] : [`${differs(stays)} from here: what is here stays`]),
     ...(same === 0 ? [] : [`${are(same)} here just so`]),
     ...(invalid === 0 ? [] : [`${are(invalid)} left out: not to be read`]),
   ];

@@ -137,7 +137,7 @@ function browser() {
         Promise.all((await values.names()).toSorted().map(async (name) => [name, await values.get(name)])),
       ),
     );
-  return { ...stores, parts, shelf, restore, all, text: () => backupText(parts, 0) };
+  return { ...stores, parts, shelf, restore, all, text: async () => (await backupText(parts, 0)).text };
 }
 
 const version = (id: string, keptAt: number) => ({ id, name: id, keptAt, keymap: named(id) });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { backupParts, LEFT_OUT } from '../../../../src/store/keeping/backup/parts.ts';
+import { backupParts } from '../../../../src/store/keeping/backup/parts.ts';
 
 const sources = import.meta.glob<string>('../../../../src/**/*.{ts,tsx}', {
   query: '?raw',
@@ -7,15 +7,13 @@ const sources = import.meta.glob<string>('../../../../src/**/*.{ts,tsx}', {
   eager: true,
 });
 
-test('whatever the browser keeps for the typist is in the backup, or left out on purpose', () => {
+test('whatever the browser keeps for the typist is in the backup', () => {
   const text = (name: string) => sources[`../../../../src/store/keeping/${name}`] ?? '';
   const inBackup = text('backup/parts.ts');
   const databases = Object.values(sources).flatMap((source) =>
     [...source.matchAll(/database: '([^']+)'/g)].map(([, name]) => name ?? ''),
   );
-  const missing = [...new Set(databases)].filter(
-    (name) => !LEFT_OUT.includes(name) && !inBackup.includes(`kept('${name}'`),
-  );
+  const missing = [...new Set(databases)].filter((name) => !inBackup.includes(`kept('${name}'`));
   expect(databases.length).toBeGreaterThan(5);
   expect(missing).toEqual([]);
 });
