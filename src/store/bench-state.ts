@@ -1,3 +1,4 @@
+import type { KeyRenaming } from '../core/board/key-renaming.ts';
 import type { Edit } from '../core/keymap/edit.ts';
 import type { Action, Chord, ChordId, KeyId, Keymap, LayerId, Place, Side } from '../core/keymap/types.ts';
 
@@ -40,6 +41,8 @@ export interface Notice {
 export interface HistoryStep {
   readonly title: string;
   readonly keymap: Keymap;
+  /** Where the step puts another board under the design: which key becomes which. */
+  readonly became?: Readonly<Record<KeyId, KeyId>>;
 }
 
 /** The open design, its history, and what is looked at. */
@@ -57,6 +60,8 @@ export interface BenchState {
   readonly notices: readonly Notice[];
   /** The design is being edited in another tab: edits are refused here, so that neither overwrites the other. */
   readonly readOnly: boolean;
+  /** What keys of the open design were called anew by the last change, undone or redone ones too; null where nothing was. */
+  readonly renaming: KeyRenaming | null;
 }
 
 /** All that can be done on the bench. Every change of the keymap goes through `edit`, so it is undoable and saved. */

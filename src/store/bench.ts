@@ -1,8 +1,9 @@
 import { create } from 'zustand';
+import { type KeyRenaming, keyRenaming } from '../core/board/key-renaming.ts';
 import { applyEdit } from '../core/keymap/apply-edit.ts';
 import type { BenchActions, BenchState, Notice } from './bench-state.ts';
 import { editOfDrop } from './edit-of-drop.ts';
-import { type History, redone, undone, withStep } from './history.ts';
+import { type History, redone, renamingOfRedo, renamingOfUndo, undone, withStep } from './history.ts';
 import { PLACEHOLDER_ID, placeholderKeymap } from './placeholder.ts';
 import { pruneView } from './prune-view.ts';
 
@@ -30,10 +31,11 @@ function refusal(state: BenchState, text: string): Change {
 }
 
 /** The change of state that moving to another point of the history makes. */
-function movedTo(state: BenchState, history: History | null): Change {
+function movedTo(state: BenchState, history: History | null, renaming: KeyRenaming | null): Change {
   if (history === null) return {};
   return {
     ...history,
+    renaming,
     ...pruneView(state, state.keymap, history.keymap),
     notices: withoutUndo(state.notices),
   };
@@ -45,7 +47,9 @@ function edited(state: BenchState, edit: Parameters<BenchActions['edit']>[0]): C
   if (!outcome.ok) return refusal(state, outcome.problem);
   const { keymap, title, alongside } = outcome.value;
   if (keymap === state.keymap) return {};
-  const moved = movedTo(state, withStep(state, title, keymap));
+  const became = edit.edit === 'set-board' ? edit.became : undefined;
+  const renaming = became ? keyRenaming(state.keymap.board, keymap.board, became) : null;
+  const moved = movedTo(state, withStep(state, title, keymap, became), renaming);
   if (alongside.length === 0) return moved;
   const text = [`${title}.`, ...alongside].join(' ');
   return {
@@ -68,10 +72,17 @@ export const useBench = create<BenchState & BenchActions>()((set, get) => ({
   lit: null,
   notices: [],
   readOnly: false,
+  renaming: null,
 
   edit: (edit) => set((state) => edited(state, edit)),
-  undo: () => set((state) => (state.readOnly ? refusal(state, READ_ONLY) : movedTo(state, undone(state)))),
-  redo: () => set((state) => (state.readOnly ? refusal(state, READ_ONLY) : movedTo(state, redone(state)))),
+  undo: () =>
+    set((state) =>
+      state.readOnly ? refusal(state, READ_ONLY) : movedTo(state, undone(state), renamingOfUndo(state)),
+    ),
+  redo: () =>
+    set((state) =>
+      state.readOnly ? refusal(state, READ_ONLY) : movedTo(state, redone(state), renamingOfRedo(state)),
+    ),
   showLayer: (layer) =>
     set((state) => (state.keymap.layers.some(({ id }) => id === layer) ? { frontLayer: layer } : {})),
   focusKey: (focusedKey) => set({ focusedKey }),
@@ -103,6 +114,7 @@ export const useBench = create<BenchState & BenchActions>()((set, get) => ({
       lit: null,
       notices: withoutUndo(state.notices),
       readOnly: false,
+      renaming: null,
     })),
   setReadOnly: (readOnly) => set({ readOnly }),
 }));

@@ -1,3 +1,4 @@
+import { type KeyRenaming, keyRenaming, reversed } from '../core/board/key-renaming.ts';
 import type { Keymap } from '../core/keymap/types.ts';
 import type { HistoryStep } from './bench-state.ts';
 
@@ -12,8 +13,14 @@ export interface History {
 }
 
 /** The history after one more step; what had been taken back can no longer be redone. */
-export function withStep(history: History, title: string, keymap: Keymap): History {
-  const past = [...history.past, { title, keymap: history.keymap }].slice(-HISTORY_STEPS);
+export function withStep(
+  history: History,
+  title: string,
+  keymap: Keymap,
+  became?: HistoryStep['became'],
+): History {
+  const step = { title, keymap: history.keymap, ...(became && { became }) };
+  const past = [...history.past, step].slice(-HISTORY_STEPS);
   return { keymap, past, future: [] };
 }
 
@@ -21,7 +28,7 @@ export function withStep(history: History, title: string, keymap: Keymap): Histo
 export function undone(history: History): History | null {
   const step = history.past.at(-1);
   if (step === undefined) return null;
-  const back: HistoryStep = { title: step.title, keymap: history.keymap };
+  const back: HistoryStep = { ...step, keymap: history.keymap };
   return { keymap: step.keymap, past: history.past.slice(0, -1), future: [back, ...history.future] };
 }
 
@@ -31,7 +38,18 @@ export function redone(history: History): History | null {
   if (step === undefined) return null;
   return {
     keymap: step.keymap,
-    past: [...history.past, { title: step.title, keymap: history.keymap }],
+    past: [...history.past, { ...step, keymap: history.keymap }],
     future: rest,
   };
+}
+
+/** What undoing the last step would call keys; null where it leaves them. */
+export function renamingOfUndo({ keymap, past }: History): KeyRenaming | null {
+  const step = past.at(-1);
+  return step?.became ? reversed(keyRenaming(step.keymap.board, keymap.board, step.became)) : null;
+}
+
+/** What redoing the next step would call keys; null where it leaves them. */
+export function renamingOfRedo({ keymap, future: [step] }: History): KeyRenaming | null {
+  return step?.became ? keyRenaming(keymap.board, step.keymap.board, step.became) : null;
 }

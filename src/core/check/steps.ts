@@ -1,4 +1,5 @@
 import type { KeyEvent } from '../base/key-event.ts';
+import { type KeyRenaming, renamed } from '../board/key-renaming.ts';
 import { compileKeymap } from '../engine/compile.ts';
 import { playCompiled } from '../engine/play.ts';
 import type { HostLayout } from '../host/host-layout.ts';
@@ -63,6 +64,12 @@ export function checkPlan(keymap: Keymap, host: HostLayout): CheckPlan {
 
 function stepId(at: StandingAction['at']): string {
   return 'chord' in at ? `${at.chord} ${at.side}` : `${at.place.layer} ${at.place.key} ${at.side}`;
+}
+
+/** The id of a step after keys of the board were given other ids. */
+export function renamedStep(id: string, renaming: KeyRenaming): string {
+  const [layer, key, side] = id.split(' ');
+  return key === undefined || side === undefined ? id : `${layer} ${renamed(renaming, key)} ${side}`;
 }
 
 /** A code that nothing in the design sends: what stands at a place can then be told from all else. */

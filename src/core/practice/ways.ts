@@ -1,3 +1,4 @@
+import { type KeyRenaming, renamed } from '../board/key-renaming.ts';
 import { compileKeymap } from '../engine/compile.ts';
 import type { Compiled } from '../engine/compiled.ts';
 import type { HostLayout } from '../host/host-layout.ts';
@@ -74,4 +75,14 @@ export function signatureOf(route: Route): string {
     .filter((step) => step.move !== 'release')
     .map((step) => `${step.move} ${[...step.keys].sort().join('+')}`)
     .join(', ');
+}
+
+/** A signature after keys of the board were given other ids. */
+export function renamedSignature(signature: string, renaming: KeyRenaming): string {
+  const steps = signature.split(', ').map((step) => {
+    const [move, keys = ''] = step.split(' ');
+    const to = keys.split('+').map((key) => renamed(renaming, key));
+    return `${move} ${to.sort().join('+')}`;
+  });
+  return signature === '' ? '' : steps.join(', ');
 }

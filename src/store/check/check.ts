@@ -12,7 +12,7 @@ import { type CheckState, makeCheck } from './make-check.ts';
 const { values } = indexedDbOrMemory({ database: 'handful check', store: 'checks' });
 
 /** The page's check. */
-const check = makeCheck(values, () => Date.now());
+export const check = makeCheck(values, () => Date.now());
 
 /** Reads from the check of the open design, which is taken up from where it is kept. */
 export function useCheck<Part>(select: (state: CheckState) => Part): Part {

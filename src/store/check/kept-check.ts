@@ -1,5 +1,6 @@
+import type { KeyRenaming } from '../../core/board/key-renaming.ts';
 import { type StepResult, strokesText } from '../../core/check/judge.ts';
-import type { CheckStep } from '../../core/check/steps.ts';
+import { type CheckStep, renamedStep } from '../../core/check/steps.ts';
 
 /** A step's result with what was expected when it was pressed: of a design that has changed since, it says nothing. */
 export interface KeptResult extends StepResult {
@@ -30,6 +31,15 @@ export function resultsFor(kept: KeptCheck, steps: readonly CheckStep[]): Readon
       .filter((result) => expected.get(result.step) === result.expected)
       .map((result) => [result.step, result]),
   );
+}
+
+/** A check after keys of the board were given other ids. */
+export function renamedCheck(kept: KeptCheck, renaming: KeyRenaming): KeptCheck {
+  return {
+    ...kept,
+    results: kept.results.map((result) => ({ ...result, step: renamedStep(result.step, renaming) })),
+    byEye: kept.byEye.map((step) => renamedStep(step, renaming)),
+  };
 }
 
 /** Takes what was stored for a check if it is one; anything else is as good as none. */

@@ -1,6 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { KeyRenaming } from '../../core/board/key-renaming.ts';
 import type { KeyValue } from '../keeping/key-value.ts';
-import { type KeptCheck, type KeptResult, NO_CHECK, readCheck } from './kept-check.ts';
+import { type KeptCheck, type KeptResult, NO_CHECK, readCheck, renamedCheck } from './kept-check.ts';
 
 export interface CheckState {
   /** Whose check it is; null before any has been taken up. */
@@ -16,6 +17,8 @@ export interface CheckState {
   tick(step: string, ticked: boolean): void;
   /** Begins anew: everything taken down so far is gone. */
   startOver(): void;
+  /** Lets what was taken down of a design go along with its keys, which were given other ids. */
+  renameKeys(designId: string, renaming: KeyRenaming): Promise<void>;
   /** Waits until everything is written. */
   written(): Promise<void>;
 }
@@ -62,6 +65,12 @@ export function makeCheck(values: Pick<KeyValue, 'get' | 'set'>, now: () => numb
         change({ ...check, byEye: ticked ? [...others, step] : others });
       },
       startOver: () => change({ ...NO_CHECK, begunAt: now() }),
+      renameKeys: (designId, renaming) =>
+        queue(async () => {
+          const kept = readCheck(await values.get(designId));
+          if (kept !== null) await values.set(designId, renamedCheck(kept, renaming));
+          if (get().designId === designId) set(({ check }) => ({ check: renamedCheck(check, renaming) }));
+        }),
       written: () => running,
     };
   });

@@ -1,4 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { KeyRenaming } from '../../core/board/key-renaming.ts';
+import { renamedSession } from '../../core/practice/renamed-session.ts';
 import { newSession, type Session } from '../../core/practice/session.ts';
 import { type PracticeChoices, readChoices, USUAL_CHOICES } from './practice-choices.ts';
 import type { PracticeShelf } from './practice-shelf.ts';
@@ -20,6 +22,8 @@ export interface PracticeState {
   /** Puts the current session in another state and writes it at once. */
   change(session: Session): void;
   end(): void;
+  /** Lets the sessions of a design go along with its keys, which were given other ids. */
+  renameKeys(designId: string, renaming: KeyRenaming): Promise<void>;
   /** Deletes all practice of the open design, the current session too. */
   forget(): Promise<void>;
   /** Waits until everything is written. */
@@ -110,6 +114,16 @@ export function makePractice(shelf: PracticeShelf, world: PracticeWorld): StoreA
         set({ current: null, ended: [...ended, over] });
         write(designId, over);
       },
+      renameKeys: (designId, renaming) =>
+        queue(async () => {
+          for (const session of await shelf.sessionsOf(designId))
+            await shelf.write(designId, renamedSession(session, renaming));
+          if (get().designId !== designId) return;
+          set(({ current, ended }) => ({
+            current: current && renamedSession(current, renaming),
+            ended: ended.map((session) => renamedSession(session, renaming)),
+          }));
+        }),
       forget: async () => {
         const { designId } = get();
         if (designId === null) return;

@@ -1,5 +1,7 @@
 import { useEffect } from 'react';
 import { create, useStore } from 'zustand';
+import { samePlain } from '../../core/base/same-plain.ts';
+import { type KeyRenaming, renamed } from '../../core/board/key-renaming.ts';
 import { type Overlay, readyOverlays } from '../../core/board/overlay.ts';
 import type { Board } from '../../core/keymap/types.ts';
 import { indexedDbOrMemory } from '../keeping/key-value.ts';
@@ -20,7 +22,7 @@ export function readOverlay(stored: unknown): KeptOverlay | null {
   return { title, keys: Object.fromEntries(pairs) };
 }
 
-const keptOverlays = makeKeptThings<KeptOverlay>(
+export const keptOverlays = makeKeptThings<KeptOverlay>(
   values,
   readOverlay,
   () => Date.now(),
@@ -64,6 +66,30 @@ const useChosen = create<ChosenOverlay>()((set) => {
     },
   };
 });
+
+/**
+ * Keeps the typist's own overlays that fit a board also for the board that it became, with its keys' ids; where one of
+ * those was chosen, the other is. An overlay stands for no design, so those for the board as it was stay.
+ */
+export async function overlaysFollow(before: Board, renaming: KeyRenaming): Promise<void> {
+  await keptOverlays.getState().start();
+  const ids = new Set(before.keys.map(({ id }) => id));
+  for (const { id, value } of keptOverlays.getState().things) {
+    const following = renamedOverlay(value, renaming);
+    const fits = Object.values(value.keys).some((key) => ids.has(key));
+    if (!fits || samePlain(following.keys, value.keys)) continue;
+    const { things, keep } = keptOverlays.getState();
+    const known = things.find((each) => samePlain(each.value.keys, following.keys));
+    const now = known?.id ?? (await keep(following));
+    if (useChosen.getState().id === id) useChosen.getState().choose(now);
+  }
+}
+
+/** An overlay for a board whose keys were given other ids. */
+export function renamedOverlay({ title, keys }: KeptOverlay, renaming: KeyRenaming): KeptOverlay {
+  const to = Object.entries(keys).map(([code, key]) => [code, renamed(renaming, key)]);
+  return { title: `${title}, changed board`, keys: Object.fromEntries(to) };
+}
 
 /** The overlay in force on a board. */
 export function useChosenOverlay(board: Board): {

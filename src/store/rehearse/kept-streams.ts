@@ -13,7 +13,7 @@ const readKept: ReadKept<Stream> = (stored) => {
   return read.ok ? read.value : null;
 };
 
-const keptStreams = makeKeptThings<Stream>(
+export const keptStreams = makeKeptThings<Stream>(
   values,
   readKept,
   () => Date.now(),

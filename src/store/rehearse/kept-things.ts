@@ -7,6 +7,8 @@ export interface KeptThing<Value> {
   /** ms since 1970. */
   readonly keptAt: number;
   readonly value: Value;
+  /** The design that was open when it was kept; things of earlier visits may have none. */
+  readonly design?: string;
 }
 
 export interface KeptThings<Value> {
@@ -17,7 +19,9 @@ export interface KeptThings<Value> {
   /** Takes up what is kept, once. What cannot be read is left where it is. */
   start(): Promise<void>;
   /** Keeps a new thing, or in place of the one of that id; gives the id. */
-  keep(value: Value, id?: string): Promise<string>;
+  keep(value: Value, id?: string, design?: string): Promise<string>;
+  /** Changes those that were kept with a design, and leaves their order as it is. */
+  changeOf(design: string, to: (value: Value) => Value): Promise<void>;
   remove(id: string): Promise<void>;
 }
 
@@ -56,11 +60,20 @@ export function makeKeptThings<Value>(
         started ??= load();
         return started;
       },
-      keep: async (value, id = newId()) => {
-        const thing = { id, keptAt: now(), value };
+      keep: async (value, id = newId(), design) => {
+        const thing = { id, keptAt: now(), value, ...(design !== undefined && { design }) };
         set(({ things }) => ({ things: [thing, ...things.filter((each) => each.id !== id)] }));
         await write(values.set(id, thing));
         return id;
+      },
+      changeOf: async (design, to) => {
+        started ??= load();
+        await started;
+        const change = (thing: KeptThing<Value>) =>
+          thing.design === design ? { ...thing, value: to(thing.value) } : thing;
+        set(({ things }) => ({ things: things.map(change) }));
+        const changed = get().things.filter((thing) => thing.design === design);
+        await write(Promise.all(changed.map((thing) => values.set(thing.id, thing))).then(() => undefined));
       },
       remove: async (id) => {
         set(({ things }) => ({ things: things.filter((each) => each.id !== id) }));
@@ -74,7 +87,9 @@ function keptThing<Value>(id: string, stored: unknown, read: ReadKept<Value>): K
   if (typeof stored !== 'object' || stored === null || !('value' in stored) || !('keptAt' in stored))
     return null;
   const value = read(stored.value);
-  return value === null || typeof stored.keptAt !== 'number' ? null : { id, keptAt: stored.keptAt, value };
+  if (value === null || typeof stored.keptAt !== 'number') return null;
+  const design = 'design' in stored && typeof stored.design === 'string' ? { design: stored.design } : {};
+  return { id, keptAt: stored.keptAt, value, ...design };
 }
 
 function lastFirst(one: KeptThing<unknown>, other: KeptThing<unknown>): number {

@@ -1,5 +1,6 @@
 import { Suspense, useCallback, useEffect, useState } from 'react';
 import { useBench } from '../../store/bench.ts';
+import { carryKeys } from '../../store/carry-keys.ts';
 import { designs, saveBeforeLeaving, useDesigns } from '../../store/keeping/use-designs.ts';
 import { usePage } from '../../store/page.ts';
 import { followSettings, useSettings } from '../../store/settings/use-settings.ts';
@@ -36,7 +37,7 @@ export function App() {
   useShortcuts(useCallback(() => setDialog('find'), []));
   useEffect(() => {
     void designs.getState().start();
-    const stops = [saveBeforeLeaving(window), followSettings(window)];
+    const stops = [saveBeforeLeaving(window), followSettings(window), carryKeys()];
     return () => {
       for (const stop of stops) stop();
     };

@@ -57,9 +57,9 @@ function historyIn(value: unknown): History | null {
 }
 
 function strictSteps(steps: History['past']): History['past'] | null {
-  const read = steps.flatMap(({ title, keymap }) => {
+  const read = steps.flatMap(({ title, keymap, became }) => {
     const strict = strictKeymap(keymap);
-    return strict === null ? [] : [{ title, keymap: strict }];
+    return strict === null ? [] : [{ title, keymap: strict, ...(isRenaming(became) && { became }) }];
   });
   return read.length === steps.length ? read : null;
 }
@@ -67,4 +67,10 @@ function strictSteps(steps: History['past']): History['past'] | null {
 function strictKeymap(keymap: Keymap): Keymap | null {
   const read = checkKeymap(keymap);
   return read.ok ? read.value : null;
+}
+
+function isRenaming(became: unknown): boolean {
+  if (typeof became !== 'object' || became === null) return false;
+  const ids = Object.values(became);
+  return ids.every((id) => typeof id === 'string') && new Set(ids).size === ids.length;
 }

@@ -17,6 +17,9 @@ export function KeptPanel() {
     <section className={styles.part} aria-label="What is bound">
       <h2>What is bound</h2>
       <p data-kept={losses.lostBindings === 0}>{keptWords(losses)}</p>
+      <p className={styles.quiet}>
+        Practice, checks and streams that were kept with this design go along with their keys.
+      </p>
       {lines.length > 0 && (
         <ul className={styles.lines}>
           {lines.map(({ id, text }) => (

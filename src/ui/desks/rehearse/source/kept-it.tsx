@@ -3,6 +3,7 @@ import type { ReadProblem } from '../../../../core/keymap/problem.ts';
 import { readStream } from '../../../../core/rehearse/read-stream.ts';
 import { STREAM_LIMITS, type Stream } from '../../../../core/rehearse/stream.ts';
 import { writeStream } from '../../../../core/rehearse/write-stream.ts';
+import { useBench } from '../../../../store/bench.ts';
 import { useKeptStreams } from '../../../../store/rehearse/kept-streams.ts';
 import { useRehearsal } from '../../../../store/rehearse/rehearsal.ts';
 import { Button, IconButton } from '../../../widgets/button.tsx';
@@ -17,6 +18,7 @@ export function KeptIt() {
   const stream = useRehearsal((state) => state.stream);
   const take = useRehearsal((state) => state.take);
   const kept = useKeptStreams();
+  const designId = useBench((bench) => bench.designId);
   const [problems, setProblems] = useState<readonly Pick<ReadProblem, 'sentence'>[]>([]);
   const openFile = async (file: File) => {
     if (file.size > STREAM_LIMITS.fileBytes) {
@@ -29,7 +31,9 @@ export function KeptIt() {
   };
   return (
     <>
-      {stream !== null && <Present stream={stream} onKeep={() => void kept.keep(stream)} />}
+      {stream !== null && (
+        <Present stream={stream} onKeep={() => void kept.keep(stream, undefined, designId)} />
+      )}
       <OpenFile onFile={(file) => void openFile(file)} />
       {problems.length > 0 && (
         <p className={styles.problem} role="alert">
