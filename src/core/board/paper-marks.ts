@@ -1,7 +1,7 @@
 import type { Board, BoardKey } from '../keymap/types.ts';
+import type { BoardPage } from './board-pages.ts';
 import { boardTitle } from './board-title.ts';
 import { boardExtent, capCorners } from './caps.ts';
-import type { BoardPage } from './paper.ts';
 
 /** An element of SVG as plain data: drawn on the page by React, written into a file as text. Lengths are mm. */
 export interface PaperMark {

@@ -1,4 +1,5 @@
-import type { InkChoice, Paper, Turn } from '../../core/drawing/sheet-paper.ts';
+import type { Paper } from '../../core/board/paper.ts';
+import type { InkChoice, Turn } from '../../core/drawing/sheet-paper.ts';
 
 /** What a person has settled for themselves; kept with the browser and no part of any design. */
 export interface Settings {
@@ -12,7 +13,7 @@ export interface Settings {
   readonly legends: 'characters' | 'codes';
   /** Rungs that are left out of the ladders, by the number of their layer. */
   readonly hiddenRungs: readonly number[];
-  readonly paper: Paper;
+  readonly paper: Paper['id'];
   readonly turn: Turn;
   readonly ink: InkChoice;
 }
@@ -41,10 +42,14 @@ const WORDS: { readonly [Name in Exclude<keyof Settings, 'hiddenRungs'>]: readon
 
 /**
  * Settings from a kept text: each as far as it makes sense, the default for the rest. `keptTheme` is the theme as it was
- * kept before there were other settings.
+ * kept before there were other settings, `localPaper` the paper of the place, which holds until one is settled.
  */
-export function readSettings(kept: string | null, keptTheme: string | null = null): Settings {
-  const found = { theme: keptTheme, ...objectOf(kept) };
+export function readSettings(
+  kept: string | null,
+  keptTheme: string | null = null,
+  localPaper = DEFAULT_SETTINGS.paper,
+): Settings {
+  const found = { theme: keptTheme, paper: localPaper, ...objectOf(kept) };
   return {
     theme: oneOf('theme', found),
     motion: oneOf('motion', found),

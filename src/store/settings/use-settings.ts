@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import { paperFor } from '../../core/board/paper.ts';
 import { readSettings, type Settings } from './settings.ts';
 
 const KEPT_AS = 'handful settings';
@@ -29,7 +30,7 @@ function keep(settings: Settings): void {
 
 /** The settings of whoever sits at this browser. */
 export const useSettings = create<SettingsState>()((set, get) => ({
-  ...readSettings(kept(KEPT_AS), kept(THEME_KEPT_AS)),
+  ...readSettings(kept(KEPT_AS), kept(THEME_KEPT_AS), paperFor(navigator.language)),
   settle: (change) => {
     set(change);
     const { settle: _, ...settings } = get();

@@ -1,7 +1,8 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
+import { type BoardPage, boardPages } from '../../../src/core/board/board-pages.ts';
 import { capCorners } from '../../../src/core/board/caps.ts';
-import { type BoardPage, boardPages, PAPERS, type Paper, paperFor } from '../../../src/core/board/paper.ts';
+import { PAPERS, type Paper, paperFor } from '../../../src/core/board/paper.ts';
 import { type PaperMark, pageMarks, pageSvg, RULE_MM } from '../../../src/core/board/paper-marks.ts';
 import { parametricBoard } from '../../../src/core/board/parametric.ts';
 import type { Board } from '../../../src/core/keymap/types.ts';

@@ -28,6 +28,14 @@ describe('settings that were kept', () => {
     });
   });
 
+  test.each([
+    [null, 'letter'],
+    ['{"theme":"dark"}', 'letter'],
+    ['{"paper":"a4"}', 'a4'],
+  ])('the paper of the place holds until one is settled: %j', (kept, paper) => {
+    expect(readSettings(kept, null, 'letter').paper).toBe(paper);
+  });
+
   test('a theme from before there were other settings still holds, until another is settled', () => {
     expect(readSettings(null, 'dark').theme).toBe('dark');
     expect(readSettings('{"theme":"light"}', 'dark').theme).toBe('light');

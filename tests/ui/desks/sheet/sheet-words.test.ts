@@ -7,7 +7,7 @@ import { sample } from '../../../store/sample.ts';
 
 test.each([
   [1, { paper: 'a4', turn: 'landscape', ink: 'colour' }, /^One page of A4, landscape\. .*7 pt.*5\.6 pt/],
-  [3, { paper: 'letter', turn: 'portrait', ink: 'black' }, /^3 pages of Letter, portrait\./],
+  [3, { paper: 'letter', turn: 'portrait', ink: 'black' }, /^3 pages of US Letter, portrait\./],
 ] as const)('%d pages are told in a sentence', (pages, options, sentence) => {
   expect(sheetSentence(pages, options)).toMatch(sentence);
 });

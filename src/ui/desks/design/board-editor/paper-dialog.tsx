@@ -1,15 +1,11 @@
 import { useMemo, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { CAUTION } from '../../../../core/base/care.ts';
-import {
-  type BoardPage,
-  boardPages,
-  type HalvesOnPaper,
-  PAPERS,
-  paperFor,
-} from '../../../../core/board/paper.ts';
+import { type BoardPage, boardPages, type HalvesOnPaper } from '../../../../core/board/board-pages.ts';
+import { PAPER_OPTIONS, paperOf } from '../../../../core/board/paper.ts';
 import { pageSvg } from '../../../../core/board/paper-marks.ts';
 import type { Board } from '../../../../core/keymap/types.ts';
+import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { Button } from '../../../widgets/button.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
 import { Dialog } from '../../../widgets/dialog.tsx';
@@ -24,12 +20,10 @@ const HALVES: readonly { readonly value: HalvesOnPaper; readonly label: string }
 
 /** The board on paper at its true size, to lay the hand on before anything is built. */
 export function PaperDialog({ board, onClose }: { readonly board: Board; readonly onClose: () => void }) {
-  const [paperId, setPaper] = useState(() => paperFor(navigator.language));
+  const paper = useSettings((settings) => settings.paper);
+  const settle = useSettings((settings) => settings.settle);
   const [halves, setHalves] = useState<HalvesOnPaper>('together');
-  const pages = useMemo(() => {
-    const paper = PAPERS.find(({ id }) => id === paperId);
-    return paper === undefined ? [] : boardPages(board, paper, halves);
-  }, [board, paperId, halves]);
+  const pages = useMemo(() => boardPages(board, paperOf(paper), halves), [board, paper, halves]);
   return (
     <Dialog
       title="Print at true size"
@@ -51,9 +45,9 @@ export function PaperDialog({ board, onClose }: { readonly board: Board; readonl
       <p className={styles.care}>{CAUTION}</p>
       <Choice
         label="Paper"
-        value={paperId}
-        options={PAPERS.map(({ id, title }) => ({ value: id, label: title }))}
-        onChange={setPaper}
+        value={paper}
+        options={PAPER_OPTIONS}
+        onChange={(chosen) => settle({ paper: chosen })}
       />
       <Choice label="Halves" value={halves} options={HALVES} onChange={setHalves} />
       <ul className={styles.previews}>

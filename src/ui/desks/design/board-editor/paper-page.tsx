@@ -1,5 +1,5 @@
 import { createElement, type ReactNode } from 'react';
-import type { BoardPage } from '../../../../core/board/paper.ts';
+import type { BoardPage } from '../../../../core/board/board-pages.ts';
 import { type PaperMark, pageMarks } from '../../../../core/board/paper-marks.ts';
 import type { Board } from '../../../../core/keymap/types.ts';
 

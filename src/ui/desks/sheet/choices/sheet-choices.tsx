@@ -1,3 +1,4 @@
+import { PAPER_OPTIONS } from '../../../../core/board/paper.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { RungChoice } from '../../../board/rung-choice.tsx';
@@ -9,10 +10,6 @@ import { pictureOf } from './picture-of.ts';
 import styles from './sheet-choices.module.css';
 import { pageFileName, sheetSentence } from './sheet-words.ts';
 
-const PAPERS = [
-  { value: 'a4', label: 'A4' },
-  { value: 'letter', label: 'Letter' },
-] as const;
 const TURNS = [
   { value: 'portrait', label: 'Portrait' },
   { value: 'landscape', label: 'Landscape' },
@@ -32,7 +29,12 @@ export function SheetChoices({ sheet }: { readonly sheet: SheetState }) {
   const { settle } = settings;
   return (
     <div className={styles.choices}>
-      <Choice label="Paper" value={settings.paper} options={PAPERS} onChange={(paper) => settle({ paper })} />
+      <Choice
+        label="Paper"
+        value={settings.paper}
+        options={PAPER_OPTIONS}
+        onChange={(paper) => settle({ paper })}
+      />
       <Choice label="Turn" value={settings.turn} options={TURNS} onChange={(turn) => settle({ turn })} />
       <Choice label="Ink" value={settings.ink} options={INKS} onChange={(ink) => settle({ ink })} />
       <Choice
