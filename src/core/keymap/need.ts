@@ -15,6 +15,8 @@ const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** Whether a text is exactly one grapheme cluster (Unicode Standard Annex 29). */
 export function isOneCharacter(text: string): boolean {
+  // Most are a single code unit, and every edit looks at every character of a design.
+  if (text.length < 2) return text.length === 1;
   const clusters = segmenter.segment(text)[Symbol.iterator]();
   return clusters.next().done !== true && clusters.next().done === true;
 }

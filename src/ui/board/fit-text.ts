@@ -23,14 +23,27 @@ const WIDE = /[mwMWO@%&#^—…+=<>~]/;
 const DOUBLE = /[\u01c4-\u01cc\u01f1-\u01f3]/;
 const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
+const PLAIN = /^[ -~]*$/;
+
 /** The characters of a text as a person counts them. */
 export function graphemes(text: string): readonly string[] {
+  // Of plain ASCII each is one, and asking the segmenter takes many times longer.
+  if (PLAIN.test(text)) return [...text];
   return [...segmenter.segment(text)].map(({ segment }) => segment);
 }
 
+/** With every edit the legends of all layers are measured anew, and hardly one of them is another. */
+const known = new Map<string, number>();
+const MOST_KNOWN = 4000;
+
 /** How wide a text may get at size 1, on the broad side for the system fonts; held against a browser's measure. */
 export function textWidth(text: string): number {
-  return graphemes(text).reduce((sum, char) => sum + charWidth(char), 0);
+  const before = known.get(text);
+  if (before !== undefined) return before;
+  const width = graphemes(text).reduce((sum, char) => sum + charWidth(char), 0);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(text, width);
+  return width;
 }
 
 function charWidth(char: string): number {

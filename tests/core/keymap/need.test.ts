@@ -1,5 +1,6 @@
-import { describe, expect, test } from 'vitest';
-import { needText, parseNeed } from '../../../src/core/keymap/need.ts';
+import { fc, test } from '@fast-check/vitest';
+import { describe, expect } from 'vitest';
+import { isOneCharacter, needText, parseNeed } from '../../../src/core/keymap/need.ts';
 
 describe('a need is written as the character, key:CODE or shortcut:Modifiers+CODE', () => {
   test.each([
@@ -12,6 +13,13 @@ describe('a need is written as the character, key:CODE or shortcut:Modifiers+COD
   ])('%j is read and written back', (text, need) => {
     expect(parseNeed(text)).toEqual({ ok: true, value: need });
     expect(needText(need as never)).toBe(text);
+  });
+
+  test.prop([
+    fc.oneof(fc.string({ maxLength: 2, unit: 'binary' }), fc.string({ maxLength: 2, unit: 'grapheme' })),
+  ])('one character is one grapheme cluster, however many code units it takes', (text) => {
+    const clusters = [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)];
+    expect(isOneCharacter(text)).toBe(clusters.length === 1);
   });
 
   test('a decomposed character is kept in NFC', () => {

@@ -25,6 +25,14 @@ describe('fitting a legend', () => {
     expect(textWidth('Ŵ')).toBe(textWidth('W'));
   });
 
+  test.prop([fc.oneof(fc.string({ unit: 'grapheme-ascii' }), fc.string({ unit: 'binary' }))])(
+    'takes a text apart as Unicode does, also where it is plain',
+    (text) => {
+      const segments = [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)];
+      expect(graphemes(text)).toEqual(segments.map(({ segment }) => segment));
+    },
+  );
+
   test.prop([
     fc.string({ unit: 'grapheme', minLength: 1, maxLength: 40 }),
     fc.record({
