@@ -1,4 +1,4 @@
-import { Suspense, useCallback, useEffect, useState } from 'react';
+import { memo, Suspense, useCallback, useEffect, useState } from 'react';
 import { useBench } from '../../store/bench.ts';
 import { carryKeys } from '../../store/carry-keys.ts';
 import { designs, saveBeforeLeaving, useDesigns } from '../../store/keeping/use-designs.ts';
@@ -46,7 +46,6 @@ export function App() {
     document.title = status === 'ready' ? `${name} – Handful` : 'Handful';
   }, [name, status]);
   if (status === 'opening') return <p className={styles.opening}>Opening the design…</p>;
-  const Desk = deskOf(deskId)?.Desk;
   const openDesign = designs.getState().openDesign;
   const inDesigns = designItems({ kept, openId, open: setDialog, pickFile, openDesign });
   const inMore = moreItems({ theme, setTheme: (next) => settle({ theme: next }), open: setDialog });
@@ -64,7 +63,7 @@ export function App() {
       <Banner />
       <ErrorBoundary key={openId}>
         <Suspense fallback={<p className={styles.opening}>Setting up the desk…</p>}>
-          {Desk !== undefined && <Desk />}
+          <OpenDesk id={deskId} />
         </Suspense>
       </ErrorBoundary>
       <OpenDialog
@@ -84,3 +83,9 @@ export function App() {
     </div>
   );
 }
+
+/** The desk alone: what stands around it is drawn anew with every saving and every dialog, the desk need not be. */
+const OpenDesk = memo(function OpenDesk({ id }: { readonly id: string }) {
+  const Desk = deskOf(id)?.Desk;
+  return Desk === undefined ? null : <Desk />;
+});
