@@ -1,3 +1,4 @@
+import { createContext, useContext } from 'react';
 import { type Facts, factsOf } from '../core/findings/facts.ts';
 import type { Finding } from '../core/findings/find.ts';
 import { findAll } from '../core/findings/find-all.ts';
@@ -36,9 +37,17 @@ export function analysisOf(keymap: Keymap, host: HostLayout, findList: FindList 
   return analysis;
 }
 
-/** The analysis of the open design, renewed with every edit. */
+/** The analysis that the part of the page around a component works with; null where each asks for itself. */
+export const AnalysisAround = createContext<Analysis | null>(null);
+
+/**
+ * The analysis of the open design, renewed with every edit: at once, or within `AnalysisAfterEdit` a moment later.
+ * Whoever needs the keymap that it is about finds it in the facts.
+ */
 export function useAnalysis(): Analysis {
-  const keymap = useBench((state) => state.keymap);
+  const around = useContext(AnalysisAround);
+  const keymap = useBench((bench) => around?.facts.keymap ?? bench.keymap);
   const { host } = useHost(keymap);
-  return analysisOf(keymap, host, useFindList());
+  const findList = useFindList();
+  return around ?? analysisOf(keymap, host, findList);
 }

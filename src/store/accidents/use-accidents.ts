@@ -1,27 +1,30 @@
 import { useDeferredValue, useEffect, useMemo } from 'react';
 import { useStore } from 'zustand';
-import type { Facts } from '../../core/findings/facts.ts';
 import type { Finding } from '../../core/findings/find.ts';
 import { withAccidents } from '../../core/findings/find-all.ts';
 import type { LetterProtections } from '../../core/findings/letter-protections.ts';
 import type { Need } from '../../core/keymap/need.ts';
-import type { Chord, Place } from '../../core/keymap/types.ts';
+import type { Chord, Keymap, Place } from '../../core/keymap/types.ts';
+import { type FindList, needsOfKeymap } from '../../core/needs/needs-of.ts';
 import type { ChordStudy } from '../../core/typist/chord-study.ts';
 import type { HoldStudy } from '../../core/typist/hold-study.ts';
 import type { Judged, ProtectionAsked } from '../../workers/accident-judge.ts';
 import { useAnalysis } from '../analysis.ts';
 import { useBench } from '../bench.ts';
 import { useHost } from '../hosts.ts';
+import { useFindList } from '../need-lists.ts';
 import { useTypist } from '../typist.ts';
 import { askJudge, isSameDesign, type TypedDesignWithText } from './accident-worker.ts';
 import { makeLatest } from './latest.ts';
 
-const needsByFacts = new WeakMap<Facts, readonly Need[]>();
+const known = new WeakMap<Keymap, { readonly findList: FindList; readonly needs: readonly Need[] }>();
 
-/** The needs of an analysis; the same list for the same analysis, whoever asks. */
-function needsOf(facts: Facts): readonly Need[] {
-  const needs = needsByFacts.get(facts) ?? facts.needs.map(({ need }) => need);
-  needsByFacts.set(facts, needs);
+/** The needs of a design; the same list for the same design and lists, whoever asks. */
+function needsOf(keymap: Keymap, findList: FindList): readonly Need[] {
+  const before = known.get(keymap);
+  if (before?.findList === findList) return before.needs;
+  const needs = needsOfKeymap(keymap, findList);
+  known.set(keymap, { findList, needs });
   return needs;
 }
 
@@ -29,9 +32,8 @@ function needsOf(facts: Facts): readonly Need[] {
 export function useTypedDesign(): TypedDesignWithText | null {
   const keymap = useBench((bench) => bench.keymap);
   const { table, state } = useHost(keymap);
-  const { facts } = useAnalysis();
+  const needs = needsOf(keymap, useFindList());
   const { person, limits, typed } = useTypist();
-  const needs = needsOf(facts);
   const { counts } = typed;
   return useMemo(
     () => (counts === null || state === 'loading' ? null : { keymap, table, needs, person, limits, counts }),

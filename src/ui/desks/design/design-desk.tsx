@@ -12,6 +12,7 @@ import {
 import { lazy, useState } from 'react';
 import { useFindings } from '../../../store/accidents/use-accidents.ts';
 import { useAnalysis } from '../../../store/analysis.ts';
+import { AnalysisAfterEdit } from '../../../store/analysis-after-edit.tsx';
 import { useBench } from '../../../store/bench.ts';
 import type { Carried, Target } from '../../../store/bench-state.ts';
 import { useBoardDrafts } from '../../../store/board-drafts.ts';
@@ -26,6 +27,7 @@ import { CoveragePanel } from './coverage/coverage-panel.tsx';
 import styles from './design-desk.module.css';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { LayerStack } from './layers/layer-stack.tsx';
+import { Looking } from './looking.tsx';
 import { NeedsPanel } from './needs/needs-panel.tsx';
 import { SuggestPanel } from './suggest/suggest-panel.tsx';
 import { useEscape } from './use-escape.ts';
@@ -50,7 +52,12 @@ const BoardEditor = lazy(async () => ({
 /** The design desk: the keys and what is on them, or in their place the board itself. */
 export function DesignDesk() {
   const isOpen = useBoardDrafts((drafts) => drafts.isOpen);
-  return isOpen ? <BoardEditor /> : <KeysDesk />;
+  if (isOpen) return <BoardEditor />;
+  return (
+    <AnalysisAfterEdit>
+      <KeysDesk />
+    </AnalysisAfterEdit>
+  );
 }
 
 /** Needs, board with layers, findings. */
@@ -121,6 +128,7 @@ function RightSide() {
           options={RIGHT}
           onChange={setShown}
         />
+        <Looking />
       </div>
       {shown === 'findings' && <FindingsPanel />}
       {shown === 'coverage' && <CoveragePanel />}

@@ -1,6 +1,7 @@
 import type { CostlyNeed } from '../../../../core/coverage/costliest.ts';
 import { needText } from '../../../../core/keymap/need.ts';
 import { describeSteps } from '../../../../core/routes/describe.ts';
+import { useAnalysis } from '../../../../store/analysis.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { needLegend } from '../needs/need-rows.ts';
 import { litByRoute } from '../route-lit.ts';
@@ -15,7 +16,7 @@ export function CostlyList({
   readonly needs: readonly CostlyNeed[];
   readonly hasText: boolean;
 }) {
-  const keymap = useBench((bench) => bench.keymap);
+  const { keymap } = useAnalysis().facts;
   const light = useBench((bench) => bench.light);
   return (
     <ul className={styles.rows}>

@@ -1,4 +1,5 @@
-import { useContext } from 'react';
+import { memo, useContext } from 'react';
+import { samePlain } from '../../../../core/base/same-plain.ts';
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { Button } from '../../../widgets/button.tsx';
@@ -8,16 +9,25 @@ import { TakeMend } from './take-mend.ts';
 
 const SIGNS: Readonly<Record<Severity, string>> = { broken: '■', risky: '▲', note: '●' };
 
-/** One finding: what is wrong in a sentence, where it is, and what would settle it. */
-export function FindingCard({ finding }: { readonly finding: Finding }) {
+interface FindingCardProps {
+  readonly finding: Finding;
+}
+
+/**
+ * One finding: what is wrong in a sentence, where it is, and what would settle it. An edit finds all of them anew, but
+ * only those that say something else are drawn again.
+ */
+export const FindingCard = memo(FindingCardOf, (before: FindingCardProps, now: FindingCardProps) =>
+  samePlain(before.finding, now.finding),
+);
+
+function FindingCardOf({ finding }: FindingCardProps) {
   const take = useContext(TakeMend);
-  const keymap = useBench((bench) => bench.keymap);
-  const light = useBench((bench) => bench.light);
-  const showLayer = useBench((bench) => bench.showLayer);
   const shown = useBench((bench) => bench.lit?.why === finding.message);
   const { keys, layers, chords } = finding.subjects;
   const somewhere = keys.length + chords.length + layers.length > 0;
   const show = () => {
+    const { keymap, light, showLayer } = useBench.getState();
     if (shown) return light(null);
     const layer = layerOfFinding(finding, keymap);
     if (layer !== null) showLayer(layer);

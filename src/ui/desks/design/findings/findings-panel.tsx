@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { memo, useRef } from 'react';
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { findingId } from '../../../../core/findings/finding-id.ts';
 import { useFindings } from '../../../../store/accidents/use-accidents.ts';
@@ -18,7 +18,11 @@ const SEVERITIES: readonly Severity[] = ['broken', 'risky', 'note'];
 
 /** What the validator has to say, sorted by harm. */
 export function FindingsPanel() {
-  const findings = useFindings();
+  return <Findings findings={useFindings()} />;
+}
+
+/** Drawn anew only with other findings: its panel hears of each edit before they are found. */
+const Findings = memo(function Findings({ findings }: { readonly findings: readonly Finding[] }) {
   const panel = useRef<HTMLDivElement>(null);
   const focusing = useNextCard(panel);
   const take = useTakeMend(findings);
@@ -41,7 +45,7 @@ export function FindingsPanel() {
       </div>
     </TakeMend>
   );
-}
+});
 
 function FindingGroup({
   severity,

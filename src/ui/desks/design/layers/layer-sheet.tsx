@@ -19,7 +19,8 @@ export function LayerSheet({
   readonly layer: Layer;
   readonly number: number;
   readonly inFront: boolean;
-  readonly entry: EntryWords;
+  /** Null for a layer that is so new that it is not known yet. */
+  readonly entry: EntryWords | null;
   readonly onChange: () => void;
   /** Tells what came of a move by keyboard. */
   readonly say: (words: string) => void;
@@ -70,7 +71,7 @@ export function LayerSheet({
       >
         <span className={styles.rung}>{number}</span>
         <span className={styles.name}>{layer.name}</span>
-        <span className={entry.canEnter ? styles.entry : styles.noEntry}>{entry.sentence}</span>
+        <span className={entry?.canEnter === false ? styles.noEntry : styles.entry}>{entry?.sentence}</span>
         <span className={styles.bound}>{bound === 1 ? '1 key' : `${bound} keys`}</span>
       </button>
       <MenuButton

@@ -67,7 +67,7 @@ export function LayerStack() {
                 layer={layer}
                 number={number}
                 inFront={layer.id === frontLayer}
-                entry={entryWords(facts, layer.id)}
+                entry={facts.grid.layerNumber.has(layer.id) ? entryWords(facts, layer.id) : null}
                 onChange={change.open}
                 say={say}
               />

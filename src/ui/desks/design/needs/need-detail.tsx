@@ -1,4 +1,5 @@
 import { describeSteps } from '../../../../core/routes/describe.ts';
+import { useAnalysis } from '../../../../store/analysis.ts';
 import { useBench } from '../../../../store/bench.ts';
 import type { NeedRow } from './need-rows.ts';
 import styles from './needs-panel.module.css';
@@ -6,7 +7,7 @@ import { WaiveForm } from './waive-form.tsx';
 
 /** How the need that is looked at is typed, in words; where none is, what to do here. */
 export function NeedDetail({ row }: { readonly row: NeedRow | null }) {
-  const keymap = useBench((bench) => bench.keymap);
+  const { keymap } = useAnalysis().facts;
   const carried = useBench((bench) => bench.carried);
   if (carried !== null) {
     return (

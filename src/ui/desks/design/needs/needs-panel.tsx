@@ -1,7 +1,6 @@
 import { useDeferredValue, useMemo, useRef, useState } from 'react';
 import type { NeedRoute } from '../../../../core/routes/types.ts';
 import { useAnalysis } from '../../../../store/analysis.ts';
-import { useBench } from '../../../../store/bench.ts';
 import { useFindList } from '../../../../store/need-lists.ts';
 import { usePageDialog } from '../../../../store/page.ts';
 import { Badge } from '../../../widgets/badge.tsx';
@@ -9,6 +8,7 @@ import { Button } from '../../../widgets/button.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { SearchField } from '../../../widgets/text-field.tsx';
 import { HostsLine } from '../hosts/hosts-line.tsx';
+import { Looking } from '../looking.tsx';
 import { NeedChips } from './need-chips.tsx';
 import { NeedDetail } from './need-detail.tsx';
 import { groupNeeds } from './need-groups.ts';
@@ -30,8 +30,8 @@ const STATUSES: readonly NeedStatus[] = ['missing', 'clumsy', 'reached'];
 
 /** All that this typist must produce: what is missing, clumsy or reached, to be searched and put on keys. */
 export function NeedsPanel() {
-  const keymap = useBench((bench) => bench.keymap);
-  const { needs } = useAnalysis();
+  const { needs, facts } = useAnalysis();
+  const { keymap } = facts;
   const findList = useFindList();
   const sources = useMemo(() => needSources(keymap, findList), [keymap, findList]);
   const [query, setQuery] = useState('');
@@ -65,6 +65,7 @@ export function NeedsPanel() {
             </button>
           ))}
         </div>
+        <Looking />
       </div>
       <div className={styles.lists}>
         {groups.map((group) => (
