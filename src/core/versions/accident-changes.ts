@@ -106,10 +106,10 @@ function ratedHolds(before: WithAccidents, after: WithAccidents): readonly Rated
   });
 }
 
-/** "hold Shift (left index home, Base)". */
+/** "Left Shift (hold on left index home, Base)". */
 function holdWords(told: Told, layer: string, key: KeyId): string {
   const found = told.keymap.layers.find(({ id }) => id === layer);
   const hold = found && bindingOn(found, key)?.hold;
   const where = `${keyName(told.keymap.board, key)}, ${layerWords(told.keymap, layer)}`;
-  return hold === undefined ? where : `hold ${briefly(hold, told)} (${where})`;
+  return hold === undefined ? where : `${briefly(hold, told)} (hold on ${where})`;
 }

@@ -3,23 +3,30 @@ import type { Settings } from './settings.ts';
 /** Millimetres to the inch, exactly (international yard and pound agreement of 1959; ISO 80000-3). */
 const MM_OF_INCH = 25.4;
 
-/** A length as a person reads and types it, with what a field for it needs. Lengths that are kept are mm always. */
+/** A length or an angle as a person reads and types it, with what a field for it needs. Kept lengths are mm always. */
 export interface ShownLength {
-  readonly unit: string;
+  readonly unit: 'mm' | 'in' | '°';
   readonly value: number;
   readonly min: number;
   readonly max: number;
   readonly step: number;
-  /** What is kept of a number that was typed or set, mm: to the micrometre. */
+  /** What is kept of a number that was typed or set, lengths in mm: to the micrometre. */
   readonly mmOf: (shown: number) => number;
 }
 
-/** A length and its limits, mm, in the units that are settled. An inch has a thousand steps at least. */
+/** A length with its limits, mm, in the units that are settled; an angle as it is. An inch has a thousand steps at least. */
 export function shownLength(
-  mm: { readonly value: number; readonly min: number; readonly max: number; readonly step: number },
+  mm: {
+    readonly value: number;
+    readonly min: number;
+    readonly max: number;
+    readonly step: number;
+    readonly unit?: 'mm' | '°';
+  },
   units: Settings['units'],
 ): ShownLength {
-  if (units === 'mm') return { ...mm, unit: 'mm', mmOf: (shown) => shown };
+  const { unit = 'mm' } = mm;
+  if (units === 'mm' || unit === '°') return { ...mm, unit, mmOf: (shown) => shown };
   const inches = (length: number) => thousandths(length / MM_OF_INCH);
   return {
     unit: 'in',

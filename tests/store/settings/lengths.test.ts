@@ -19,6 +19,11 @@ test('a field in inches shows inches and keeps millimetres', () => {
   expect(shown.mmOf(0.75)).toBe(19.05);
 });
 
+test('an angle is an angle in any units', () => {
+  const shown = shownLength({ value: 8, min: -45, max: 45, step: 0.5, unit: '°' }, 'inch');
+  expect([shown.unit, shown.value, shown.step, shown.mmOf(9)]).toEqual(['°', 8, 0.5, 9]);
+});
+
 test('what is kept never leaves the limits, and what is shown comes back as it was but for half a thousandth of an inch', () => {
   fc.assert(
     fc.property(fc.double({ min: 10, max: 40, noNaN: true }), (value) => {

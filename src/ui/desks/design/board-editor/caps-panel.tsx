@@ -2,8 +2,14 @@ import { atPitch, PITCHES } from '../../../../core/board/pitches.ts';
 import type { MadeFrom } from '../../../../core/keymap/types.ts';
 import { Choice } from '../../../widgets/choice.tsx';
 import styles from './panel.module.css';
-import { ShapeSlider } from './shape-slider.tsx';
+import { ShapeSliders } from './shape-slider.tsx';
 import type { Shaping } from './use-shaping.ts';
+
+const LENGTHS = [
+  { field: 'pitchXMm', label: 'Pitch across', limits: [10, 40] },
+  { field: 'pitchYMm', label: 'Pitch down', limits: [10, 40] },
+  { field: 'capGapMm', label: 'Gap between caps', limits: [0, 5] },
+] as const;
 
 /** How far keys are apart, and how large their caps are. */
 export function CapsPanel({ madeFrom, shaping }: { readonly madeFrom: MadeFrom; readonly shaping: Shaping }) {
@@ -19,32 +25,15 @@ export function CapsPanel({ madeFrom, shaping }: { readonly madeFrom: MadeFrom; 
           if (chosen !== undefined) shaping.commit('Change the pitch', atPitch(madeFrom, chosen));
         }}
       />
-      <ShapeSlider
-        label="Pitch across"
-        unit="mm"
-        value={madeFrom.pitchXMm}
-        limits={[10, 40]}
-        step={0.05}
+      <ShapeSliders
         shaping={shaping}
-        made={(pitchXMm) => ({ ...madeFrom, pitchXMm })}
-      />
-      <ShapeSlider
-        label="Pitch down"
-        unit="mm"
-        value={madeFrom.pitchYMm}
-        limits={[10, 40]}
-        step={0.05}
-        shaping={shaping}
-        made={(pitchYMm) => ({ ...madeFrom, pitchYMm })}
-      />
-      <ShapeSlider
-        label="Gap between caps"
-        unit="mm"
-        value={madeFrom.capGapMm}
-        limits={[0, 5]}
-        step={0.05}
-        shaping={shaping}
-        made={(capGapMm) => ({ ...madeFrom, capGapMm })}
+        parameters={LENGTHS.map(({ field, ...length }) => ({
+          ...length,
+          unit: 'mm',
+          step: 0.05,
+          value: madeFrom[field],
+          made: (value) => ({ ...madeFrom, [field]: value }),
+        }))}
       />
     </div>
   );

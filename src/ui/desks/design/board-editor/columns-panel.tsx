@@ -9,7 +9,7 @@ import { Select } from '../../../widgets/select.tsx';
 import { Switch } from '../../../widgets/switch.tsx';
 import { FingerMark } from './finger-mark.tsx';
 import styles from './panel.module.css';
-import { ShapeSlider } from './shape-slider.tsx';
+import { ShapeSliders } from './shape-slider.tsx';
 import type { Shaping } from './use-shaping.ts';
 
 const FINGERS = [
@@ -17,6 +17,12 @@ const FINGERS = [
   { value: 'middle', label: 'Middle finger' },
   { value: 'ring', label: 'Ring finger' },
   { value: 'little', label: 'Little finger' },
+] as const;
+
+/** Rows on either side of the home row; all of them are six at most. */
+const ROWS = [
+  { side: 'above', other: 'below', label: 'Above home row' },
+  { side: 'below', other: 'above', label: 'Below home row' },
 ] as const;
 
 /** The columns of a half: one of them is chosen from the strip, its numbers stand below. */
@@ -130,22 +136,17 @@ function ColumnFields({
         onChange={(finger) => shaping.commit('Give a column to another finger', made({ finger }))}
       />
       <div className={styles.pair}>
-        <NumberField
-          label="Above home row"
-          value={rows.above}
-          min={0}
-          max={5 - rows.below}
-          step={1}
-          onCommit={(above) => setRows({ ...rows, above: Math.round(above) })}
-        />
-        <NumberField
-          label="Below home row"
-          value={rows.below}
-          min={0}
-          max={5 - rows.above}
-          step={1}
-          onCommit={(below) => setRows({ ...rows, below: Math.round(below) })}
-        />
+        {ROWS.map(({ side, other, label }) => (
+          <NumberField
+            key={side}
+            label={label}
+            value={rows[side]}
+            min={0}
+            max={5 - rows[other]}
+            step={1}
+            onCommit={(count) => setRows({ ...rows, [side]: Math.round(count) })}
+          />
+        ))}
       </div>
       <Switch
         label="The finger rests here"
@@ -154,23 +155,26 @@ function ColumnFields({
           shaping.commit('Change where a finger rests', restingIn(madeFrom, hand, half, index, on))
         }
       />
-      <ShapeSlider
-        label="Stagger, towards you"
-        unit="mm"
-        value={column.staggerMm}
-        limits={[-60, 60]}
-        step={0.5}
+      <ShapeSliders
         shaping={shaping}
-        made={(staggerMm) => made({ staggerMm })}
-      />
-      <ShapeSlider
-        label="Splay, outwards"
-        unit="°"
-        value={column.splayDeg}
-        limits={[-45, 45]}
-        step={0.5}
-        shaping={shaping}
-        made={(splayDeg) => made({ splayDeg })}
+        parameters={[
+          {
+            label: 'Stagger, towards you',
+            unit: 'mm',
+            value: column.staggerMm,
+            limits: [-60, 60],
+            step: 0.5,
+            made: (staggerMm) => made({ staggerMm }),
+          },
+          {
+            label: 'Splay, outwards',
+            unit: '°',
+            value: column.splayDeg,
+            limits: [-45, 45],
+            step: 0.5,
+            made: (splayDeg) => made({ splayDeg }),
+          },
+        ]}
       />
     </>
   );

@@ -2,7 +2,7 @@ import { withMirroredLeft, withOwnLeft } from '../../../../core/board/halves.ts'
 import type { Hand, MadeFrom } from '../../../../core/keymap/types.ts';
 import { Choice } from '../../../widgets/choice.tsx';
 import styles from './panel.module.css';
-import { ShapeSlider } from './shape-slider.tsx';
+import { type ShapeParameter, ShapeSliders } from './shape-slider.tsx';
 import type { Shaping } from './use-shaping.ts';
 
 const MIRRORED = [
@@ -43,71 +43,47 @@ export function HalvesPanel({
       {left !== undefined && (
         <Choice label="The numbers below are of the half" value={hand} options={HANDS} onChange={onHand} />
       )}
-      <ShapeSlider
-        label="Gap between the halves"
-        unit="mm"
-        value={madeFrom.gapMm}
-        limits={[0, 600]}
-        step={1}
-        shaping={shaping}
-        made={(gapMm) => ({ ...madeFrom, gapMm })}
-      />
-      {left === undefined ? (
-        <ShapeSlider
-          label="Turn of the halves"
-          unit="°"
-          value={madeFrom.turnDeg}
-          limits={[-45, 45]}
-          step={0.5}
-          shaping={shaping}
-          made={(turnDeg) => ({ ...madeFrom, turnDeg })}
-        />
-      ) : (
-        <OwnTurns madeFrom={madeFrom} left={left} shaping={shaping} />
-      )}
+      <ShapeSliders parameters={[gapOf(madeFrom), ...turnsOf(madeFrom)]} shaping={shaping} />
       <p className={styles.quiet}>A turn below 0 brings the tops together, above 0 the thumbs.</p>
     </div>
   );
 }
 
-function OwnTurns({
-  madeFrom,
-  left,
-  shaping,
-}: {
-  readonly madeFrom: MadeFrom;
-  readonly left: NonNullable<MadeFrom['left']>;
-  readonly shaping: Shaping;
-}) {
-  return (
-    <>
-      <ShapeSlider
-        label="Turn of the left half"
-        unit="°"
-        value={left.turnDeg}
-        limits={[-45, 45]}
-        step={0.5}
-        shaping={shaping}
-        made={(turnDeg) => ({ ...madeFrom, left: { ...left, turnDeg } })}
-      />
-      <ShapeSlider
-        label="Turn of the right half"
-        unit="°"
-        value={madeFrom.turnDeg}
-        limits={[-45, 45]}
-        step={0.5}
-        shaping={shaping}
-        made={(turnDeg) => ({ ...madeFrom, turnDeg })}
-      />
-      <ShapeSlider
-        label="Left half nearer to you by"
-        unit="mm"
-        value={left.downMm}
-        limits={[-150, 150]}
-        step={1}
-        shaping={shaping}
-        made={(downMm) => ({ ...madeFrom, left: { ...left, downMm } })}
-      />
-    </>
-  );
+function gapOf(madeFrom: MadeFrom): ShapeParameter {
+  const made = (gapMm: number): MadeFrom => ({ ...madeFrom, gapMm });
+  const value = madeFrom.gapMm;
+  return { label: 'Gap between the halves', unit: 'mm', value, limits: [0, 600], step: 1, made };
+}
+
+/** How halves are turned: both alike, or each for itself, and then also how far the left one lies lower. */
+function turnsOf(madeFrom: MadeFrom): readonly ShapeParameter[] {
+  const { left } = madeFrom;
+  const turn = { unit: '°', limits: [-45, 45], step: 0.5 } as const;
+  const right: Omit<ShapeParameter, 'label'> = {
+    ...turn,
+    value: madeFrom.turnDeg,
+    made: (turnDeg) => ({ ...madeFrom, turnDeg }),
+  };
+  if (left === undefined) return [{ ...right, label: 'Turn of the halves' }];
+  const withLeft = (change: Partial<typeof left>): MadeFrom => ({
+    ...madeFrom,
+    left: { ...left, ...change },
+  });
+  return [
+    {
+      ...turn,
+      label: 'Turn of the left half',
+      value: left.turnDeg,
+      made: (turnDeg) => withLeft({ turnDeg }),
+    },
+    { ...right, label: 'Turn of the right half' },
+    {
+      label: 'Left half nearer to you by',
+      unit: 'mm',
+      value: left.downMm,
+      limits: [-150, 150],
+      step: 1,
+      made: (downMm) => withLeft({ downMm }),
+    },
+  ];
 }

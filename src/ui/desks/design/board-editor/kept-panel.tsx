@@ -2,9 +2,10 @@ import { overlappingCaps } from '../../../../core/board/caps.ts';
 import { keysOutOfReach } from '../../../../core/board/reach.ts';
 import type { KeyId } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
+import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { Button } from '../../../widgets/button.tsx';
 import styles from './panel.module.css';
-import { farWords, keptWords, lossLines, overlapWords, REACH_WORDS } from './shape-words.ts';
+import { farWords, keptWords, lossLines, overlapWords, reachWords } from './shape-words.ts';
 import { useBecame } from './use-became.ts';
 import { useBoardWork } from './use-board-work.ts';
 
@@ -36,10 +37,11 @@ export function BoardFaults() {
   const { shown } = useBoardWork();
   const { board } = shown;
   const select = useBoardDrafts((drafts) => drafts.select);
+  const units = useSettings((settings) => settings.units);
   const far = keysOutOfReach(board);
   const faults: { readonly keys: readonly KeyId[]; readonly text: string }[] = [
     ...overlappingCaps(board).map((pair) => ({ keys: pair, text: overlapWords(board, pair) })),
-    ...far.map((one) => ({ keys: [one.key], text: farWords(board, one) })),
+    ...far.map((one) => ({ keys: [one.key], text: farWords(board, one, units) })),
   ];
   return (
     <section className={styles.part} aria-label="The board itself">
@@ -55,7 +57,7 @@ export function BoardFaults() {
           </li>
         ))}
       </ul>
-      {far.length > 0 && <p className={styles.quiet}>{REACH_WORDS}</p>}
+      {far.length > 0 && <p className={styles.quiet}>{reachWords(units)}</p>}
     </section>
   );
 }

@@ -1,14 +1,4 @@
-import {
-  addKeyBeside,
-  giveToHand,
-  type KeyNumbers,
-  moveKeys,
-  paintFinger,
-  paintHome,
-  removeKeys,
-  setKeys,
-  turnKeys,
-} from '../../../../core/board/hand-work.ts';
+import { giveToHand, type KeyNumbers, paintHome, setKeys } from '../../../../core/board/hand-work.ts';
 import { keyName } from '../../../../core/board/key-name.ts';
 import type { BoardKey, Finger, Hand } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
@@ -21,7 +11,9 @@ import { Select } from '../../../widgets/select.tsx';
 import { Switch } from '../../../widgets/switch.tsx';
 import { FINGER_OPTIONS } from './finger-options.ts';
 import styles from './panel.module.css';
-import { fingerWords } from './shape-words.ts';
+import type { ShapeCommand } from './shape-command.ts';
+import { stepOf } from './shape-step.ts';
+import { keysWords } from './shape-words.ts';
 import { useBoardWork } from './use-board-work.ts';
 
 /** What is selected in exact numbers, and what can be done to it. */
@@ -38,13 +30,17 @@ export function KeyPanel() {
     );
   }
   const which = { keys: selected, alike };
-  const many = keys.length === 1 ? 'a key' : `${keys.length} keys`;
+  const many = keysWords(keys.length);
+  const obeyed = (command: ShapeCommand) => {
+    const step = stepOf(command, [first.id, ...selected.filter((id) => id !== first.id)], draft, alike);
+    if (step !== null) change(step.title, step.draft, step.selected);
+  };
   return (
     <div className={styles.fields}>
       <p className={styles.selected}>
         {keys.length === 1 ? keyName(draft.board, first.id) : `${keys.length} keys`}
       </p>
-      {keys.length === 1 ? <OneKey of={first} /> : <ManyKeys />}
+      {keys.length === 1 ? <OneKey of={first} /> : <ManyKeys onCommand={obeyed} />}
       <Select
         label="Pressed by the"
         value={common(keys, ({ finger }) => finger) ?? ''}
@@ -53,8 +49,7 @@ export function KeyPanel() {
           ...FINGER_OPTIONS,
         ]}
         onChange={(finger) => {
-          if (finger !== '')
-            change(`Give ${many} to the ${fingerWords(finger)}`, paintFinger(draft, which, finger));
+          if (finger !== '') obeyed({ command: 'finger', finger });
         }}
       />
       <Choice
@@ -71,18 +66,11 @@ export function KeyPanel() {
         onChange={(home) => change('Change home keys', paintHome(draft, which, home))}
       />
       <div className={styles.rowOfButtons}>
-        <Button
-          onClick={() => {
-            const added = addKeyBeside(draft, first.id, alike);
-            change('Add a key', added.draft, added.keys);
-          }}
-        >
-          Add a key beside
-        </Button>
+        <Button onClick={() => obeyed({ command: 'add' })}>Add a key beside</Button>
         <Button
           tone="danger"
           disabled={keys.length === draft.board.keys.length}
-          onClick={() => change(`Remove ${many}`, removeKeys(draft, which), [])}
+          onClick={() => obeyed({ command: 'remove' })}
         >
           Remove
         </Button>
@@ -110,7 +98,7 @@ function common<Value>(keys: readonly BoardKey[], of: (key: BoardKey) => Value):
 const NUMBERS: readonly {
   readonly field: keyof KeyNumbers;
   readonly label: string;
-  readonly unit: string;
+  readonly unit: 'mm' | '°';
   readonly min: number;
   readonly max: number;
 }[] = [
@@ -129,16 +117,12 @@ function OneKey({ of }: { readonly of: BoardKey }) {
     <div className={styles.numbers}>
       {NUMBERS.map(({ field, label, unit, min, max }) => {
         const step = field === 'rotation' ? 0.5 : 0.25;
-        const { mmOf, ...shown } = shownLength(
-          { value: of[field], min, max, step },
-          unit === 'mm' ? units : 'mm',
-        );
+        const { mmOf, ...shown } = shownLength({ value: of[field], min, max, step, unit }, units);
         return (
           <NumberField
             key={field}
             label={label}
             {...shown}
-            unit={unit === 'mm' ? shown.unit : unit}
             onCommit={(value) =>
               change(
                 `Set a key’s ${label.toLowerCase()}`,
@@ -152,41 +136,53 @@ function OneKey({ of }: { readonly of: BoardKey }) {
   );
 }
 
+/** Ways by which several keys are moved and turned together, and what each asks for. */
+const WAYS: readonly {
+  readonly label: string;
+  readonly unit: 'mm' | '°';
+  readonly most: number;
+  readonly step: number;
+  readonly command: (by: number) => ShapeCommand;
+}[] = [
+  {
+    label: 'Move across by',
+    unit: 'mm',
+    most: 2000,
+    step: 0.25,
+    command: (x) => ({ command: 'move', by: { x, y: 0 } }),
+  },
+  {
+    label: 'Move down by',
+    unit: 'mm',
+    most: 2000,
+    step: 0.25,
+    command: (y) => ({ command: 'move', by: { x: 0, y } }),
+  },
+  {
+    label: 'Turn together by',
+    unit: '°',
+    most: 180,
+    step: 0.5,
+    command: (degrees) => ({ command: 'turn', degrees }),
+  },
+];
+
 /** Several keys are moved and turned together by an exact way. */
-function ManyKeys() {
-  const { draft, selected, alike } = useBoardWork();
-  const change = useBoardDrafts((drafts) => drafts.change);
-  const which = { keys: selected, alike };
-  const many = `${selected.length} keys`;
+function ManyKeys({ onCommand }: { readonly onCommand: (command: ShapeCommand) => void }) {
+  const units = useSettings((settings) => settings.units);
   return (
     <div className={styles.numbers}>
-      <NumberField
-        label="Move across by"
-        unit="mm"
-        value={0}
-        min={-2000}
-        max={2000}
-        step={0.25}
-        onCommit={(x) => change(`Move ${many}`, moveKeys(draft, which, { x, y: 0 }))}
-      />
-      <NumberField
-        label="Move down by"
-        unit="mm"
-        value={0}
-        min={-2000}
-        max={2000}
-        step={0.25}
-        onCommit={(y) => change(`Move ${many}`, moveKeys(draft, which, { x: 0, y }))}
-      />
-      <NumberField
-        label="Turn together by"
-        unit="°"
-        value={0}
-        min={-180}
-        max={180}
-        step={0.5}
-        onCommit={(degrees) => change(`Turn ${many}`, turnKeys(draft, which, degrees))}
-      />
+      {WAYS.map(({ label, unit, most, step, command }) => {
+        const { mmOf, ...shown } = shownLength({ value: 0, min: -most, max: most, step, unit }, units);
+        return (
+          <NumberField
+            key={label}
+            label={label}
+            {...shown}
+            onCommit={(value) => onCommand(command(mmOf(value)))}
+          />
+        );
+      })}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { neighbourOf } from '../../../../core/board/neighbours.ts';
 import type { Board, KeyId } from '../../../../core/keymap/types.ts';
 import { type BoardWork, useBoardDrafts } from '../../../../store/board-drafts.ts';
+import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { elementOfKey } from '../../../board/key-element.ts';
 import type { ShapeCommand } from './shape-command.ts';
 import { stepOf } from './shape-step.ts';
@@ -30,7 +31,7 @@ export function obey(
   if (step === null) return;
   if (command.command === 'remove') focusBeside(svg, draft.board, keys);
   change(step.title, step.draft, step.selected);
-  say(spokenAfter(step.title, step.draft.board, key));
+  say(spokenAfter(step.title, step.draft.board, key, useSettings.getState().units));
 }
 
 /** The focus goes on to a neighbour before the keys go, so that it is not lost with them. */

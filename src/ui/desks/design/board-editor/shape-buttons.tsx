@@ -1,5 +1,6 @@
 import type { BoardDraft } from '../../../../core/board/draft.ts';
 import type { KeyId } from '../../../../core/keymap/types.ts';
+import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { tabStopOf } from '../../../board/tab-stop.ts';
 import styles from './canvas.module.css';
 import { shapeLabel } from './shape-words.ts';
@@ -15,6 +16,7 @@ export function ShapeButtons({
   readonly known: ReadonlyMap<KeyId, string>;
 }) {
   const { board } = draft;
+  const units = useSettings((settings) => settings.units);
   const tabStop = tabStopOf(board, selected[0] ?? null);
   return (
     <g role="listbox" aria-multiselectable="true" aria-label="Keys">
@@ -23,7 +25,7 @@ export function ShapeButtons({
           key={key.id}
           role="option"
           aria-selected={selected.includes(key.id)}
-          aria-label={shapeLabel(board, key, !known.has(key.id))}
+          aria-label={shapeLabel(board, key, !known.has(key.id), units)}
           tabIndex={key.id === tabStop ? 0 : -1}
           data-key={key.id}
           className={styles.hold}

@@ -4,8 +4,29 @@ import { useSettings } from '../../../../store/settings/use-settings.ts';
 import { Slider } from '../../../widgets/slider.tsx';
 import type { Shaping } from './use-shaping.ts';
 
-/** A parameter of the board as a slider with its exact number. */
-export function ShapeSlider({
+/** A parameter of the board. */
+export interface ShapeParameter {
+  readonly label: string;
+  readonly unit: 'mm' | '°';
+  readonly value: number;
+  readonly limits: readonly [number, number];
+  readonly step: number;
+  /** The parameters with another value of this one. */
+  readonly made: (value: number) => MadeFrom;
+}
+
+/** Parameters of the board as sliders with their exact numbers. */
+export function ShapeSliders({
+  parameters,
+  shaping,
+}: {
+  readonly parameters: readonly ShapeParameter[];
+  readonly shaping: Shaping;
+}) {
+  return parameters.map((each) => <ShapeSlider key={each.label} {...each} shaping={shaping} />);
+}
+
+function ShapeSlider({
   label,
   unit,
   value,
@@ -13,23 +34,13 @@ export function ShapeSlider({
   step,
   shaping,
   made,
-}: {
-  readonly label: string;
-  readonly unit: 'mm' | '°';
-  readonly value: number;
-  readonly limits: readonly [number, number];
-  readonly step: number;
-  readonly shaping: Shaping;
-  /** The parameters with another value of this one. */
-  readonly made: (value: number) => MadeFrom;
-}) {
+}: ShapeParameter & { readonly shaping: Shaping }) {
   const units = useSettings((settings) => settings.units);
-  const { mmOf, ...shown } = shownLength({ value, min, max, step }, unit === 'mm' ? units : 'mm');
+  const { mmOf, ...shown } = shownLength({ value, min, max, step, unit }, units);
   return (
     <Slider
       label={label}
       {...shown}
-      unit={unit === 'mm' ? shown.unit : unit}
       onPreview={(next) => shaping.preview(next === null ? null : made(mmOf(next)))}
       onCommit={(next) => shaping.commit(`Change ${label.toLowerCase()}`, made(mmOf(next)))}
     />

@@ -49,20 +49,21 @@ export function sizeWords(board: Board, units: Settings['units'] = 'mm'): string
 }
 
 /** What a screen reader hears of a key: where it is, its numbers, and what is the matter with it. */
-export function shapeLabel(board: Board, key: BoardKey, isNew: boolean): string {
-  const place = `across ${mm(key.x)}, down ${mm(key.y)}, turned ${degrees(key.rotation)}`;
+export function shapeLabel(
+  board: Board,
+  key: BoardKey,
+  isNew: boolean,
+  units: Settings['units'] = 'mm',
+): string {
+  const [across, down] = [key.x, key.y].map((length) => lengthText(length, units));
+  const place = `across ${across}, down ${down}, turned ${degrees(key.rotation)}`;
   return [keyName(board, key.id), place, ...(isNew ? ['new'] : [])].join('; ');
 }
 
 /** What is said aloud after a step by keyboard: the key as it is now, or that it is gone. */
-export function spokenAfter(title: string, board: Board, id: KeyId): string {
+export function spokenAfter(title: string, board: Board, id: KeyId, units: Settings['units'] = 'mm'): string {
   const key = board.keys.find((each) => each.id === id);
-  return key === undefined ? `${title}: done` : `${title}: ${shapeLabel(board, key, false)}`;
-}
-
-/** A length as it is shown: "12.5 mm". */
-export function mm(value: number): string {
-  return lengthText(value, 'mm');
+  return key === undefined ? `${title}: done` : `${title}: ${shapeLabel(board, key, false, units)}`;
 }
 
 /** An angle as it is shown: "−8°". */
@@ -113,13 +114,21 @@ export function overlapWords(board: Board, [one, other]: readonly [KeyId, KeyId]
   return `${keyName(board, one)} and ${keyName(board, other)} overlap.`;
 }
 
-/** A key that its finger does not reach, in a sentence; `REACH_WORDS` says what reach is. */
-export function farWords(board: Board, { key, home, mm: far }: FarKey): string {
-  return `${keyName(board, key)} lies ${Math.round(far)} mm from ${keyName(board, home)}.`;
+/** A key that its finger does not reach, in a sentence; `reachWords` says what reach is. */
+export function farWords(board: Board, { key, home, mm }: FarKey, units: Settings['units'] = 'mm'): string {
+  return `${keyName(board, key)} lies ${roughLength(mm, units)} from ${keyName(board, home)}.`;
 }
 
 /** What counts as a finger's reach. */
-export const REACH_WORDS = `Beyond ${FINGER_REACH_MM} mm most hands leave their home keys: common practice, no source, and hands differ.`;
+export function reachWords(units: Settings['units'] = 'mm'): string {
+  const far = roughLength(FINGER_REACH_MM, units);
+  return `Beyond ${far} most hands leave their home keys: common practice, no source, and hands differ.`;
+}
+
+/** To a millimetre, or a tenth of an inch. */
+function roughLength(mm: number, units: Settings['units']): string {
+  return units === 'mm' ? `${Math.round(mm)} mm` : `${(mm / 25.4).toFixed(1)} in`;
+}
 
 /** Whether the draft differs from the design's board. */
 export function isChanged({ board, origin }: BoardDraft): boolean {

@@ -3,19 +3,13 @@ import { halfOf } from '../../../../core/board/parametric.ts';
 import type { Hand, MadeFrom } from '../../../../core/keymap/types.ts';
 import { NumberField } from '../../../widgets/number-field.tsx';
 import styles from './panel.module.css';
-import { ShapeSlider } from './shape-slider.tsx';
+import { type ShapeParameter, ShapeSliders } from './shape-slider.tsx';
 import type { Shaping } from './use-shaping.ts';
 
 type Thumb = MadeFrom['thumb'];
 type Field = Exclude<keyof Thumb, 'keys'>;
 
-const SLIDERS: readonly {
-  readonly field: Field;
-  readonly label: string;
-  readonly unit: 'mm' | '°';
-  readonly limits: readonly [number, number];
-  readonly step: number;
-}[] = [
+const SLIDERS: readonly (Omit<ShapeParameter, 'value' | 'made'> & { readonly field: Field })[] = [
   { field: 'inwardsMm', label: 'Inner thumb key inwards', unit: 'mm', limits: [-150, 150], step: 0.5 },
   { field: 'downMm', label: 'Inner thumb key down', unit: 'mm', limits: [-150, 150], step: 0.5 },
   { field: 'turnDeg', label: 'Turn of the inner thumb key', unit: '°', limits: [-90, 90], step: 1 },
@@ -45,18 +39,18 @@ export function ThumbPanel({
         step={1}
         onCommit={(keys) => shaping.commit('Change the thumb keys', made({ keys: Math.round(keys) }))}
       />
-      {thumb.keys > 0 &&
-        SLIDERS.filter(({ field }) => field !== 'radiusMm' || thumb.stepDeg !== 0).map(
-          ({ field, ...slider }) => (
-            <ShapeSlider
-              key={field}
-              {...slider}
-              value={thumb[field]}
-              shaping={shaping}
-              made={(value) => made({ [field]: value })}
-            />
-          ),
-        )}
+      {thumb.keys > 0 && (
+        <ShapeSliders
+          shaping={shaping}
+          parameters={SLIDERS.filter(({ field }) => field !== 'radiusMm' || thumb.stepDeg !== 0).map(
+            ({ field, ...slider }) => ({
+              ...slider,
+              value: thumb[field],
+              made: (value) => made({ [field]: value }),
+            }),
+          )}
+        />
+      )}
     </div>
   );
 }

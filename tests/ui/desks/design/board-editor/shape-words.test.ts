@@ -8,6 +8,7 @@ import {
   keptWords,
   lossLines,
   overlapWords,
+  reachWords,
   shapeLabel,
   sizeWords,
   spokenAfter,
@@ -70,6 +71,13 @@ describe('a board in words', () => {
     expect(farWords(BOARD, { key: 'L12', home: 'L22', mm: 50.4 })).toContain(
       'lies 50 mm from left index home',
     );
+  });
+
+  test('lengths are told in inches where these are settled', () => {
+    const [key] = BOARD.keys;
+    expect(farWords(BOARD, { key: 'L12', home: 'L22', mm: 50.8 }, 'inch')).toContain('lies 2.0 in from');
+    expect(reachWords('inch')).toMatch(/^Beyond \d\.\d in /);
+    expect(key && shapeLabel(BOARD, key, false, 'inch')).toMatch(/across -?[\d.]+ in, down -?[\d.]+ in/);
   });
 
   test('what is said after a step by keyboard', () => {
