@@ -43,6 +43,7 @@ test('the sheet prints as one page of the chosen paper, with ink on it and none 
   page,
 }) => {
   await openSheet(page);
+  await page.getByRole('radio', { name: 'A4' }).check();
   const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString('latin1');
   expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
   // A4 landscape in points, to Chromium's rounding: 297 mm and 210 mm of 72 / 25.4.
@@ -63,13 +64,16 @@ test('paper, turn, ink and rungs are chosen, kept, and come out as SVG and as a 
   page,
 }) => {
   await openSheet(page);
+  // Until one is chosen it is the paper of the place that the browser names: Letter here.
+  await expect(page.getByRole('radio', { name: 'US Letter' })).toBeChecked();
+  await page.getByRole('radio', { name: 'A4' }).check();
   const svg = () => download(page, () => page.getByRole('button', { name: 'Download SVG' }).click());
   expect(await svg()).toContain('width="297mm" height="210mm"');
-  await page.getByRole('radio', { name: 'Letter' }).check();
+  await page.getByRole('radio', { name: 'US Letter' }).check();
   await page.getByRole('radio', { name: 'Portrait' }).check();
   await page.getByRole('radio', { name: 'Black' }).check();
   await page.getByRole('checkbox', { name: '4 Panel' }).uncheck();
-  await expect(page.getByText(/^One page of Letter, portrait\./)).toBeVisible();
+  await expect(page.getByText(/^One page of US Letter, portrait\./)).toBeVisible();
   const black = await svg();
   expect(black).toContain('width="215.9mm" height="279.4mm"');
   expect(new Set(black.match(/#[0-9a-f]{6}\b/g))).toEqual(new Set(['#000000', '#ffffff']));
@@ -80,7 +84,7 @@ test('paper, turn, ink and rungs are chosen, kept, and come out as SVG and as a 
   expect([bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([2550, 3300]);
   await page.reload();
   await page.getByRole('radio', { name: 'Sheet' }).check();
-  await expect(page.getByRole('radio', { name: 'Letter' })).toBeChecked();
+  await expect(page.getByRole('radio', { name: 'US Letter' })).toBeChecked();
   await expect(page.getByRole('checkbox', { name: '4 Panel' })).not.toBeChecked();
 });
 
