@@ -23,6 +23,18 @@ export class NeedListCache {
   /** Finds lists as far as they are known; another function whenever more have come. */
   find = (): FindList => this.#find;
 
+  /** Finds lists after those of some names have come, or could not; unknown names are no harm. */
+  async loaded(names: readonly string[]): Promise<FindList> {
+    const lists = await Promise.all(
+      names.map(async (name) => {
+        const file = needListNamed(name) === undefined ? languageFile(name) : undefined;
+        return file === undefined ? [] : [[name, await this.#listOf(name, file)] as const];
+      }),
+    );
+    const known = new Map(lists.flat());
+    return (name) => known.get(name) ?? needListNamed(name);
+  }
+
   /** Calls back whenever lists have come, or could not. */
   subscribe = (changed: () => void): (() => void) => {
     this.#listeners.add(changed);
@@ -62,6 +74,11 @@ export class NeedListCache {
 }
 
 const cache = new NeedListCache();
+
+/** The way to find need lists once those of some names are there. */
+export function loadNeedLists(names: readonly string[]): Promise<FindList> {
+  return cache.loaded(names);
+}
 
 /** The way to find need lists by name, renewed when lists that a design names have been loaded. */
 export function useFindList(): FindList {

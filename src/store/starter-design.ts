@@ -1,6 +1,5 @@
 import { ARRANGEMENTS, type Arrangement } from '../core/board/arrangements.ts';
 import { layArrangement } from '../core/board/lay-rows.ts';
-import { boardRows } from '../core/board/rows.ts';
 import type { HostLayout } from '../core/host/host-layout.ts';
 import type { Code } from '../core/keymap/codes.ts';
 import type {
@@ -15,6 +14,9 @@ import type {
   Layer,
   Needs,
 } from '../core/keymap/types.ts';
+import type { FindList } from '../core/needs/needs-of.ts';
+import { withMissingNeeds } from './starter-needs.ts';
+import { innerRows, mainRows, outwards } from './starter-rows.ts';
 
 /** What a new design is made from: the three questions and the arrangement of the letters. */
 export interface StarterChoices {
@@ -28,63 +30,74 @@ export interface StarterChoices {
 type Places = Readonly<Record<KeyId, Binding>>;
 
 const NUMBERS = 'numbers';
+const MOVES = 'moves';
 const key = (code: Code): Action => ({ do: 'key', code });
-const toNumbers: Action = { do: 'layer', layer: NUMBERS, mode: 'while-held' };
+const to = (layer: string): Action => ({ do: 'layer', layer, mode: 'while-held' });
 
 /** Each hand's thumb keys from the inner one outwards, for hands with so many of them. */
 const THUMBS: Readonly<Record<number, Readonly<Record<Hand, readonly Binding[]>>>> = {
   2: {
-    left: [{ tap: key('Space') }, { tap: key('Backspace'), hold: toNumbers }],
-    right: [{ tap: key('Enter') }, { hold: key('ShiftLeft') }],
+    left: [{ tap: key('Space') }, { tap: key('Backspace'), hold: to(NUMBERS) }],
+    right: [{ tap: key('Enter'), hold: to(MOVES) }, { hold: key('ShiftLeft') }],
   },
   3: {
-    left: [{ hold: toNumbers }, { tap: key('Space') }, { tap: key('Tab') }],
-    right: [{ tap: key('Enter') }, { tap: key('Backspace') }, { hold: key('ShiftLeft') }],
+    left: [{ hold: to(NUMBERS) }, { tap: key('Space') }, { tap: key('Tab') }],
+    right: [{ tap: key('Enter'), hold: to(MOVES) }, { tap: key('Backspace') }, { hold: key('ShiftLeft') }],
   },
 };
 
-/** Keys beyond the five columns of a hand, from the top. */
-const OUTER: Readonly<Record<Hand, readonly Code[]>> = {
-  left: ['Escape', 'ControlLeft', 'AltLeft'],
-  right: ['Delete', 'MetaLeft', 'AltRight'],
-};
+/**
+ * Keys beyond the five columns of a hand, from the top. The modifier of most shortcuts is there for both hands, so that
+ * the other one presses the letter; no second one that goes with it, which the same little finger would hold.
+ */
+function outerCodes(hand: Hand, system: Host['system']): readonly Code[] {
+  const [main, other] = system === 'macos' ? (['Meta', 'Control'] as const) : (['Control', 'Meta'] as const);
+  return hand === 'left' ? ['Escape', `${main}Left`, 'Insert'] : ['Delete', `${main}Right`, `${other}Right`];
+}
 
-/** The second layer, ten keys a row from left to right: figures, then modifiers and arrows. */
-const SECOND_ROWS: readonly (readonly Action[])[] = [
+/** Ten keys of a row from left to right; what is null is left free. */
+type Row = readonly (Action | null)[];
+const LEFT_HAND = (['ControlLeft', 'AltLeft', 'MetaLeft', 'ShiftLeft'] as const).map(key);
+const RIGHT_HAND = (['ShiftRight', 'MetaRight', 'AltRight', 'ControlRight'] as const).map(key);
+
+/**
+ * Figures above, and on the home keys the modifiers of both hands: each letter is pressed by the hand that does not hold
+ * its modifier.
+ */
+const NUMBER_ROWS: readonly Row[] = [
   [...'1234567890'].map((char) => ({ do: 'char', char })),
-  (
-    [
-      'ControlLeft',
-      'AltLeft',
-      'MetaLeft',
-      'Escape',
-      'Tab',
-      'ArrowLeft',
-      'ArrowDown',
-      'ArrowUp',
-      'ArrowRight',
-      'Delete',
-    ] as const
-  ).map(key),
+  [...LEFT_HAND, null, null, ...RIGHT_HAND],
+];
+
+/** What moves and deletes under the right hand, and the modifiers that go with it under the left. */
+const MOVE_ROWS: readonly Row[] = [
+  [...[null, null, null, null, null], ...(['Insert', 'Home', 'PageDown', 'PageUp', 'End'] as const).map(key)],
+  [
+    ...[...LEFT_HAND, null],
+    ...(['Tab', 'ArrowLeft', 'ArrowDown', 'ArrowUp', 'ArrowRight'] as const).map(key),
+  ],
+  [...[null, null, null, null, null], ...(['Escape', 'Delete'] as const).map(key)],
 ];
 
 /**
  * A design that types from the start: letters on the thirty main keys, Space, Enter, Backspace and Shift under
- * the thumbs, and a second layer that a thumb key opens. A character that the host layout cannot type gives way
- * to QWERTY's at the same place.
+ * the thumbs, and two layers that thumb keys open: figures with modifiers, and what moves. A character that the host
+ * layout cannot type gives way to QWERTY's at the same place. What else is needed lies on the keys that are still free
+ * on those layers, as far as there are any.
  */
-export function starterDesign(choices: StarterChoices, host: HostLayout): Keymap {
+export function starterDesign(choices: StarterChoices, host: HostLayout, findList?: FindList): Keymap {
   const { board } = choices;
   const base: Places = {
     ...letters(choices, host),
     ...thumbs(board, 'left'),
     ...thumbs(board, 'right'),
-    ...outer(board, 'left'),
-    ...outer(board, 'right'),
+    ...outer(choices, 'left'),
+    ...outer(choices, 'right'),
   };
   const layers: Layer[] = [{ id: 'base', name: 'Base', places: base }];
-  if (hasWayIn(base)) layers.push({ id: NUMBERS, name: 'Numbers', places: secondLayer(board) });
-  return {
+  if (opens(base, NUMBERS)) layers.push({ id: NUMBERS, name: 'Numbers', places: layOut(board, NUMBER_ROWS) });
+  if (opens(base, MOVES)) layers.push({ id: MOVES, name: 'Moves', places: layOut(board, MOVE_ROWS) });
+  const design: Keymap = {
     format: 'neutral-keymap',
     version: 1,
     name: choices.name,
@@ -93,6 +106,7 @@ export function starterDesign(choices: StarterChoices, host: HostLayout): Keymap
     needs: choices.needs,
     layers,
   };
+  return withMissingNeeds(design, host, findList);
 }
 
 function letters({ board, arrangement }: StarterChoices, host: HostLayout): Places {
@@ -116,45 +130,30 @@ function thumbs(board: Board, hand: Hand): Places {
   return paired(keys, bindings);
 }
 
-function outer(board: Board, hand: Hand): Places {
+function outer({ board, host }: StarterChoices, hand: Hand): Places {
   const rows = mainRows(board).map((row) => outwards(row.filter((each) => each.hand === hand)));
   const keys = rows.flatMap((row) => row.slice(5, 6));
   return paired(
     keys,
-    OUTER[hand].map((code) => ({ tap: key(code) })),
+    outerCodes(hand, host.system).map((code) => ({ tap: key(code) })),
   );
 }
 
-function secondLayer(board: Board): Places {
-  const rows = mainRows(board).map((row) => [
-    ...outwards(row.filter(({ hand }) => hand === 'left'))
-      .slice(0, 5)
-      .reverse(),
-    ...outwards(row.filter(({ hand }) => hand === 'right')).slice(0, 5),
-  ]);
-  const full = rows.filter((row) => row.length === 10);
-  const places = full.map((row, index) =>
-    paired(
-      row,
-      (SECOND_ROWS[index] ?? []).map((tap) => ({ tap })),
+/** Rows of ten actions on the five inner columns of both hands. */
+function layOut(board: Board, rows: readonly Row[]): Places {
+  const places = innerRows(board).map((keys, index) =>
+    Object.fromEntries(
+      keys.flatMap((id, at) => {
+        const tap = rows[index]?.[at] ?? null;
+        return tap === null ? [] : [[id, { tap }] as const];
+      }),
     ),
   );
   return Object.assign({}, ...places);
 }
 
-function hasWayIn(places: Places): boolean {
-  return Object.values(places).some(({ hold }) => hold?.do === 'layer');
-}
-
-function mainRows(board: Board): readonly (readonly BoardKey[])[] {
-  return boardRows(board)
-    .map((ids) => ids.flatMap((id) => board.keys.find((each) => each.id === id) ?? []))
-    .filter((row) => row.some((each) => each.finger !== 'thumb'));
-}
-
-/** From the middle of the board to its outer edge. */
-function outwards(keys: readonly BoardKey[]): readonly BoardKey[] {
-  return keys.toSorted((one, other) => (one.hand === 'left' ? other.x - one.x : one.x - other.x));
+function opens(places: Places, layer: string): boolean {
+  return Object.values(places).some(({ hold }) => hold?.do === 'layer' && hold.layer === layer);
 }
 
 function paired(keys: readonly BoardKey[], bindings: readonly Binding[]): Places {

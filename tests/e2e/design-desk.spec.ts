@@ -3,17 +3,19 @@ import { writeKeymap } from '../../src/core/keymap/write.ts';
 import {
   accessibilityFaults,
   chip,
+  clearKeys,
   download,
   drag,
   half,
   key,
+  LOWEST_ROW,
   missingFinding,
   moreFindings,
   readExport,
   tabTo,
 } from './design-desk.ts';
 
-/** A fresh profile, and a new 36-key design that has letters, digits and little else. */
+/** A fresh profile, and a new 36-key design whose signs have been taken off its second layer. */
 async function openNewDesign(page: Page, press: (button: string) => Promise<void>) {
   await page.goto('./');
   await page.getByRole('listbox', { name: 'Keys' }).waitFor();
@@ -22,6 +24,10 @@ async function openNewDesign(page: Page, press: (button: string) => Promise<void
   await press('Make the design');
   await expect(page.getByRole('dialog')).toHaveCount(0);
   await expect(key(page, 'L21')).toBeVisible();
+  await page.getByRole('button', { name: /^1 Numbers/ }).click();
+  await clearKeys(page, LOWEST_ROW);
+  await page.getByRole('button', { name: /^0 Base/ }).click();
+  await key(page, 'L22').focus();
 }
 
 test('with the pointer: needs onto the board, a chord of three, a missing need placed, the keymap taken away', async ({

@@ -14,6 +14,17 @@ export const key = (page: Page, id: string) => page.locator(`[data-key=${JSON.st
 export const half = (page: Page, id: string, side: 'tap' | 'hold') =>
   key(page, id).locator(`[data-side=${side}]`);
 
+/** Takes what keys have on the layer in front off them: a new design has a place for all that it is asked for. */
+export async function clearKeys(page: Page, ids: readonly string[]) {
+  for (const id of ids) {
+    await key(page, id).focus();
+    await page.keyboard.press('Delete');
+  }
+}
+
+/** The keys of the lowest row of fingers on a board of three. */
+export const LOWEST_ROW = ['L', 'R'].flatMap((hand) => [1, 2, 3, 4, 5].map((column) => `${hand}3${column}`));
+
 /** The findings that say that a need is missing. */
 export const missingFinding = (page: Page, need: string) =>
   page.locator('[data-rule=need-missing]').filter({ hasText: `“${need}”` });

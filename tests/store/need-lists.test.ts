@@ -27,6 +27,15 @@ describe('need lists', () => {
     expect(asked).toEqual([]);
   });
 
+  test('lists that are waited for are there at once afterwards, and an unknown name is no harm', async () => {
+    const { asked, fetchTable } = served();
+    const find = await new NeedListCache(fetchTable).loaded(['ascii', 'cldr:pl:letters', 'no-such-list']);
+    expect(find('cldr:pl:letters')?.needs.map(needText)).toContain('ł');
+    expect(find('ascii')).toBe(needListNamed('ascii'));
+    expect(find('no-such-list')).toBeUndefined();
+    expect(asked).toEqual(['./needs/cldr-pl.json']);
+  });
+
   test("a language's list is empty while it is on its way, and then has its letters", async () => {
     const { asked, fetchTable } = served();
     const cache = new NeedListCache(fetchTable);

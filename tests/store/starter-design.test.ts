@@ -59,10 +59,13 @@ describe.each(cases)('a new design on $ready.id with $arrangement.id', (which) =
     }
   });
 
-  test('the key that holds the second layer does nothing else there', () => {
-    const holder = Object.entries(keymap.layers[0]?.places ?? {}).find(
-      ([, { hold }]) => hold?.do === 'layer',
+  test('the keys that hold a layer do nothing else there', () => {
+    const holders = Object.entries(keymap.layers[0]?.places ?? {}).flatMap(([key, { hold }]) =>
+      hold?.do === 'layer' ? [{ key, layer: hold.layer }] : [],
     );
-    expect(keymap.layers[1]?.places[holder?.[0] ?? '']).toBeUndefined();
+    expect(holders.map(({ layer }) => layer).toSorted()).toEqual(['moves', 'numbers']);
+    for (const { key, layer } of holders) {
+      expect(keymap.layers.find(({ id }) => id === layer)?.places[key]).toBeUndefined();
+    }
   });
 });

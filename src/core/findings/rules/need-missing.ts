@@ -1,5 +1,4 @@
 import { type Code, isModifier } from '../../keymap/codes.ts';
-import type { Edit } from '../../keymap/edit.ts';
 import { type Need, needText } from '../../keymap/need.ts';
 import type { Place } from '../../keymap/types.ts';
 import type { NeedRoute } from '../../routes/types.ts';
@@ -7,7 +6,7 @@ import { actionForNeed } from '../binding-for-need.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
 import { freePlaces, placeInWords } from '../free-places.ts';
-import { firstHarmless } from '../harmless.ts';
+import { isHarmless } from '../harmless.ts';
 import { finding, type Rule } from '../rule.ts';
 import { needInWords, sentence } from '../wording.ts';
 
@@ -21,30 +20,48 @@ export const needMissing: Rule = {
   check(facts) {
     const missing = facts.needs.filter(({ route }) => route === null);
     if (missing.length === 0) return [];
+    const placed = missing.filter(({ need }) => actionForNeed(facts.host, need) !== null);
+    const modifiers = placed.filter(isModifierAlone);
+    const others = placed.filter((each) => !isModifierAlone(each));
     const free = freePlaces(facts);
-    const [modifiers, others] = [
-      missing.filter(isModifierAlone),
-      missing.filter((each) => !isModifierAlone(each)),
-    ];
-    const forModifier = modifiers.length > 0 ? placeFor(facts, free, 'ShiftLeft') : undefined;
-    const forTyping = others.length > 0 ? placeFor(facts, free, 'Space') : undefined;
-    return missing.map((each) => found(facts, each.need, isModifierAlone(each) ? forModifier : forTyping));
+    const forModifiers = placesFor(facts, free, 'ShiftLeft', modifiers.length);
+    const left = free.filter((place) => !forModifiers.includes(place));
+    const forTyping = placesFor(facts, left.length === 0 ? free : left, 'Space', others.length);
+    const places = new Map([...dealt(modifiers, forModifiers), ...dealt(others, forTyping)]);
+    return missing.map((each) => found(facts, each.need, places.get(each)));
   },
 };
+
+/** So many needs are offered places of their own at most: each place must be looked at before. */
+const MOST_PLACES = 12;
+/** So many places are looked at at most, those that do harm among them. */
+const MOST_LOOKED_AT = 16;
 
 /** A modifier does not type, so it does not use up the latch that a key in its place might have to. */
 function isModifierAlone({ need }: NeedRoute): boolean {
   return need.kind === 'key' && isModifier(need.code);
 }
 
+/**
+ * Each need with the place it is offered: the first need the best one, the next the next, so that no two of them are
+ * offered the same; where there are more needs than places, from the first again.
+ */
+function dealt(
+  needs: readonly NeedRoute[],
+  places: readonly Place[],
+): readonly (readonly [NeedRoute, Place | undefined])[] {
+  return needs.map((need, at) => [need, places[at % Math.max(1, places.length)]] as const);
+}
+
 /** The first of some empty places where a key of that kind does no harm; whichever of its kind is bound there. */
-function placeFor(facts: Facts, free: readonly Place[], code: Code): Place | undefined {
-  const mends = free.map((place): Mend => {
-    const edit: Edit = { edit: 'bind', place, side: 'tap', action: { do: 'key', code } };
-    return { title: '', edits: [edit] };
-  });
-  const edit = firstHarmless(facts, mends)?.edits[0];
-  return edit?.edit === 'bind' ? edit.place : undefined;
+function placesFor(facts: Facts, free: readonly Place[], code: Code, count: number): readonly Place[] {
+  const found: Place[] = [];
+  for (const place of free.slice(0, MOST_LOOKED_AT)) {
+    if (found.length >= Math.min(count, MOST_PLACES)) break;
+    if (isHarmless(facts, [{ edit: 'bind', place, side: 'tap', action: { do: 'key', code } }]))
+      found.push(place);
+  }
+  return found;
 }
 
 function found(facts: Facts, need: Need, place: Place | undefined): Finding {

@@ -5,6 +5,7 @@ import { LIMITS } from '../../../core/keymap/limits.ts';
 import { useBoardDrafts } from '../../../store/board-drafts.ts';
 import { loadHost, loadOfferedHosts, type OfferedHost } from '../../../store/hosts.ts';
 import { designs } from '../../../store/keeping/use-designs.ts';
+import { loadNeedLists } from '../../../store/need-lists.ts';
 import { usePage } from '../../../store/page.ts';
 import { starterDesign } from '../../../store/starter-design.ts';
 import { Button } from '../../widgets/button.tsx';
@@ -49,7 +50,8 @@ export function NewDesignDialog({ onClose }: { readonly onClose: () => void }) {
     const isToBeShaped = submitterOf(event.nativeEvent) === SHAPE;
     setBusy(true);
     const choices = choicesOf(answers);
-    await designs.getState().addDesign(starterDesign(choices, await loadHost(choices.host)));
+    const [host, findList] = await Promise.all([loadHost(choices.host), loadNeedLists(answers.lists)]);
+    await designs.getState().addDesign(starterDesign(choices, host, findList));
     if (isToBeShaped) {
       usePage.getState().showDesk('design');
       useBoardDrafts.getState().open();

@@ -5,9 +5,16 @@ const GAP = 10;
 
 /**
  * Where a card stands, px in the window, so that it does not cover its key: to the right of it, else to the left, else
- * under it, else above it; where it fits nowhere, at the side of the window that leaves most of the key in view.
+ * under it, else above it; where it fits nowhere, at the side of the window that leaves most of the key in view. What of
+ * the window is above `top` is left free, if the card fits under it.
  */
-export function besideKey(key: WindowBox, card: BoxSize, win: BoxSize): Corner {
+export function besideKey(key: WindowBox, card: BoxSize, win: BoxSize, top = 0): Corner {
+  const { left, top: wished } = anywhere(key, card, win);
+  const least = Math.max(0, Math.min(top, win.height - card.height - 2 * MARGIN));
+  return { left, top: Math.max(wished, least + MARGIN) };
+}
+
+function anywhere(key: WindowBox, card: BoxSize, win: BoxSize): Corner {
   const across = withinWindow(middleOf(key.left, key.right) - card.width / 2, card.width, win.width);
   const down = withinWindow(middleOf(key.top, key.bottom) - card.height / 3, card.height, win.height);
   if (key.right + GAP + card.width <= win.width - MARGIN) return { left: key.right + GAP, top: down };

@@ -7,6 +7,7 @@ import {
   useRef,
 } from 'react';
 import { IconButton } from '../../widgets/button.tsx';
+import { MARGIN } from '../../widgets/beside-of.ts';
 import { keepBeside } from '../../widgets/keep-beside.ts';
 import { besideKey, boxAround } from './beside-key.ts';
 import styles from './cards.module.css';
@@ -26,7 +27,7 @@ interface CardSheetProps {
 /** A card beside its key or chord, in the platform's top layer. Escape and a press elsewhere close it. */
 export function CardSheet({ title, anchors, board, focusRequest, onClose, children }: CardSheetProps) {
   const sheet = useRef<HTMLDivElement>(null);
-  usePlace(sheet, anchors);
+  usePlace(sheet, board, anchors);
   useFocusRequest(sheet, focusRequest);
   useClosing(sheet, board, onClose);
   const close = () => closeWithFocus(sheet.current, anchors, onClose);
@@ -53,12 +54,16 @@ export function CardSheet({ title, anchors, board, focusRequest, onClose, childr
           ×
         </IconButton>
       </header>
-      {children}
+      <div className={styles.body}>{children}</div>
     </div>
   );
 }
 
-function usePlace(sheet: RefObject<HTMLElement | null>, anchors: () => readonly SVGElement[]): void {
+function usePlace(
+  sheet: RefObject<HTMLElement | null>,
+  board: RefObject<Element | null>,
+  anchors: () => readonly SVGElement[],
+): void {
   useLayoutEffect(() => {
     const element = sheet.current;
     if (element === null) return;
@@ -70,8 +75,11 @@ function usePlace(sheet: RefObject<HTMLElement | null>, anchors: () => readonly 
     const element = sheet.current;
     if (element === null) return;
     return keepBeside(element, (size, win) => {
+      // Below the page's header, however long the card is: what does not fit is scrolled inside it.
+      const top = board.current?.closest('main')?.getBoundingClientRect().top ?? 0;
+      element.style.maxHeight = `${win.height - Math.max(0, top) - 2 * MARGIN}px`;
       const box = boxAround(anchors().map((anchor) => anchor.getBoundingClientRect()));
-      return box === null ? null : besideKey(box, size, win);
+      return box === null ? null : besideKey(box, size, win, top);
     });
   });
 }

@@ -37,8 +37,8 @@ export function ChordFields({ chord, onChange }: ChordFieldsProps) {
         onChange={(action) => onChange({ action })}
       />
       <ChordWindow chord={chord} onChange={(windowMs) => onChange({ windowMs })} />
-      <ChordKeys chord={chord} onChange={onChange} />
       <ChordLayers chord={chord} onChange={onChange} />
+      <ChordKeys chord={chord} onChange={onChange} />
       <ChordSides keymap={keymap} host={host} chord={chord} onChange={onChange} />
       <div className={styles.pair}>
         <NumberField
@@ -58,6 +58,10 @@ export function ChordFields({ chord, onChange }: ChordFieldsProps) {
           maxLength={LIMITS.nameLength}
           onCommit={(name) => onChange({ name: name === '' ? null : name })}
         />
+        <p className={`${styles.reason} ${styles.whole}`}>
+          Quiet before: the chord counts only if no other key went down for so long, so that quick typing does
+          not set it off. 0 asks for no quiet.
+        </p>
       </div>
     </div>
   );
@@ -124,6 +128,11 @@ function ChordLayers({ chord, onChange }: ChordFieldsProps) {
             {layer.name}
           </label>
         ))}
+      {chord.layers !== undefined && live.length === 1 && (
+        <p className={`${styles.reason} ${styles.whole}`}>
+          It must be live on one layer at least: choose another before this one goes.
+        </p>
+      )}
     </fieldset>
   );
 }

@@ -28,14 +28,17 @@ export function ChordSides({ keymap, host, chord, onChange }: ChordSidesProps) {
         action={onShift}
         onChange={(action) => onChange({ onShift: action })}
       />
-      <Disclosure title="Held, and its end" startOpen={hold !== undefined || release !== 'first-up'}>
+      <Disclosure title="When its keys stay down" startOpen={hold !== undefined || release !== 'first-up'}>
         <div className={styles.fields}>
+          <p className={styles.reason}>
+            A chord can do something else when it is held, as a key can; and it ends when its keys come up.
+          </p>
           <Select
-            label="Ends with"
+            label="It ends when"
             value={release}
             options={[
-              { value: 'first-up', label: 'the first of its keys to come up' },
-              { value: 'last-up', label: 'the last of its keys to come up' },
+              { value: 'first-up', label: 'the first of its keys comes up' },
+              { value: 'last-up', label: 'the last of its keys comes up' },
             ]}
             onChange={(to) => onChange({ release: to === 'first-up' ? null : to })}
           />

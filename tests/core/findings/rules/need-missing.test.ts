@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { needMissing } from '../../../../src/core/findings/rules/need-missing.ts';
+import type { Action } from '../../../../src/core/keymap/types.ts';
 import { type Sketch, says } from '../design.ts';
 
 const base = 'a b c d e ShiftLeft @up Enter Tab Space';
@@ -39,13 +40,30 @@ describe('need-missing', () => {
   it('offers an empty place that one can press while the layer is held: a key, a character or a shortcut', () => {
     const needs = ['z', '~', 'shortcut:Control+KeyC', '≥'];
     const edits = says(needMissing, { layers: { base, up }, needs }).map(({ mends }) => mends[0]?.edits[0]);
-    const place = { layer: 'up', key: 'L4' };
+    const bound = (key: string, action: Action) => ({
+      edit: 'bind',
+      place: { layer: 'up', key },
+      side: 'tap',
+      action,
+    });
     expect(edits).toEqual([
-      { edit: 'bind', place, side: 'tap', action: { do: 'key', code: 'KeyZ' } },
-      { edit: 'bind', place, side: 'tap', action: { do: 'char', char: '~' } },
-      { edit: 'bind', place, side: 'tap', action: { do: 'key', code: 'KeyC', with: ['ControlLeft'] } },
+      bound('L4', { do: 'key', code: 'KeyZ' }),
+      bound('LT', { do: 'char', char: '~' }),
+      bound('R1', { do: 'key', code: 'KeyC', with: ['ControlLeft'] }),
       undefined,
     ]);
+  });
+
+  it('offers each need a place of its own, and from the first again where there are more needs than places', () => {
+    const sketch = {
+      layers: { base: 'a b c d e ShiftLeft @up Enter · ·' },
+      needs: ['x', 'key:AltLeft', 'y', 'z'],
+    };
+    const places = says(needMissing, sketch).map(({ mends }) => {
+      const [edit] = mends[0]?.edits ?? [];
+      return edit?.edit === 'bind' ? edit.place.key : undefined;
+    });
+    expect(places).toEqual(['RT', 'LT', 'RT', 'RT']);
   });
 
   it('prefers an empty key of the base layer', () => {

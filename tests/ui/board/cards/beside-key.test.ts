@@ -37,6 +37,14 @@ describe('where a card stands', () => {
     expect(besideKey(key, CARD, win)).toEqual(place);
   });
 
+  test.each([
+    ['below what is to stay free', box(400, 60), 48, 56],
+    ['lower down it does not matter', box(400, 500), 48, 383],
+    ['where the card is too long for it, at the top as far as it must', box(400, 60), 600, 472],
+  ])('%s', (_, key, free, top) => {
+    expect(besideKey(key, CARD, WINDOW, free).top).toBe(top);
+  });
+
   const keys = fc
     .record({ left: fc.integer({ min: 0, max: 1390 }), top: fc.integer({ min: 0, max: 850 }) })
     .map(({ left, top }) => box(left, top));

@@ -21,25 +21,25 @@ describe('the later fields on a key’s card', () => {
   beforeEach(async () => {
     act(() => bench().openCardOf({ card: 'key', key: 'R22' }));
     await userEvent.click(screen.getByRole('button', { name: /^Base, tap/ }));
-    await userEvent.click(screen.getByText('Under Shift, in its place'));
+    await userEvent.click(screen.getByText('With Shift', { selector: 'summary *' }));
   });
 
   test('binds what comes under Shift, says it on the row, and takes it away', async () => {
     const { tap } = bound() ?? {};
-    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Under Shift' }), 'a character');
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'With Shift' }), 'a character');
     const [, under] = screen.getAllByRole('textbox', { name: 'Character' });
     await userEvent.type(under ?? document.body, ';{Enter}');
     expect(bound()).toMatchObject({ tap, onShift: { do: 'char', char: ';' } });
     expect(screen.getByRole('button', { name: /under Shift ;/ })).toBeInTheDocument();
     await userEvent.selectOptions(
-      screen.getByRole('combobox', { name: 'Under Shift' }),
+      screen.getByRole('combobox', { name: 'With Shift' }),
       'the same, with Shift',
     );
     expect(bound()?.onShift).toBeUndefined();
   });
 
   test('offers there only what types, and a blank', () => {
-    const options = within(screen.getByRole('combobox', { name: 'Under Shift' })).getAllByRole('option');
+    const options = within(screen.getByRole('combobox', { name: 'With Shift' })).getAllByRole('option');
     expect(options.map((option) => option.textContent)).toEqual([
       'the same, with Shift',
       'a character',
@@ -61,14 +61,14 @@ describe('the later fields on a chord’s card', () => {
   const chord = () => bench().keymap.chords?.[0];
   beforeEach(async () => {
     act(() => bench().openCardOf({ card: 'chord', chord: TAB_CHORD.id }));
-    await userEvent.click(screen.getByText('Held, and its end'));
+    await userEvent.click(screen.getByText('When its keys stay down'));
   });
 
   test('lets it end with its last key, and again with its first', async () => {
-    const ends = screen.getByRole('combobox', { name: 'Ends with' });
-    await userEvent.selectOptions(ends, 'the last of its keys to come up');
+    const ends = screen.getByRole('combobox', { name: 'It ends when' });
+    await userEvent.selectOptions(ends, 'the last of its keys comes up');
     expect(chord()?.release).toBe('last-up');
-    await userEvent.selectOptions(ends, 'the first of its keys to come up');
+    await userEvent.selectOptions(ends, 'the first of its keys comes up');
     expect(chord()).toEqual(TAB_CHORD);
   });
 
