@@ -77,11 +77,8 @@ function CarryHint({ carried }: { readonly carried: Carried | null }) {
     <div role="status">
       {carried !== null && (
         <p className={styles.hint}>
-          {carried.label} is in your hand: press a key to put it down.
-          <span className={styles.hintByKeys}>
-            {' '}
-            Enter puts it on the tap, Shift and Enter on the hold, Escape drops it.
-          </span>
+          {carried.label}: press a key to put it down.
+          <span className={styles.hintByKeys}> Enter: tap, Shift and Enter: hold, Escape: drop it.</span>
         </p>
       )}
     </div>

@@ -72,6 +72,8 @@ export interface KeySceneSource extends LegendSource {
 
 /** Within a cap, as parts of its width or height; lengths in mm. */
 const PAD_MM = 1.3;
+/** Beside a legend there is less: on a thumb key that stands askew every bit of its size counts. */
+const TEXT_PAD_MM = 0.8;
 const LADDER = 0.31;
 const MOST_RUNG_MM = 3.8;
 const TAP_ALONE = 0.66;
@@ -88,7 +90,7 @@ export function keyScene(key: BoardKey, source: KeySceneSource): KeyScene {
   const own = front && bindingOn(front, key.id);
   const shown = own ?? fallenThrough(key.id, source);
   const ladder = source.withoutLadder !== true && keymap.layers.length > 1 ? key.width * LADDER : 0;
-  const space = { x: (-ladder - (ladder > 0 ? 0.3 : 0)) / 2, width: key.width - ladder - 2 * PAD_MM };
+  const space = { x: (-ladder - (ladder > 0 ? 0.3 : 0)) / 2, width: key.width - ladder - 2 * TEXT_PAD_MM };
   const hold = glyphOf(shown?.hold, holdSpace(key, space), source);
   const isOver = shown?.hold !== undefined;
   return {

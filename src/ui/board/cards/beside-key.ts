@@ -9,7 +9,9 @@ const GAP = 10;
  * the window is above `top` is left free, if the card fits under it.
  */
 export function besideKey(key: WindowBox, card: BoxSize, win: BoxSize, top = 0): Corner {
-  const { left, top: wished } = anywhere(key, card, win);
+  const { left: beside, top: wished } = anywhere(key, card, win);
+  // A key may lie outside the window, where a zoomed board shows another part of itself.
+  const left = withinWindow(beside, card.width, win.width);
   const least = Math.max(0, Math.min(top, win.height - card.height - 2 * MARGIN));
   return { left, top: Math.max(wished, least + MARGIN) };
 }

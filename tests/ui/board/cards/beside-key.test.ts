@@ -38,6 +38,14 @@ describe('where a card stands', () => {
   });
 
   test.each([
+    ['right of', box(480, 100)],
+    ['left of', box(-400, 100)],
+  ])('stays in the window when its key is %s it', (_, key) => {
+    const { left } = besideKey(key, CARD, { width: 390, height: 844 });
+    expect(left).toBe(8);
+  });
+
+  test.each([
     ['below what is to stay free', box(400, 60), 48, 56],
     ['lower down it does not matter', box(400, 500), 48, 383],
     ['where the card is too long for it, at the top as far as it must', box(400, 60), 600, 472],
