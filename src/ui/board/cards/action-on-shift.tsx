@@ -17,7 +17,9 @@ interface ActionOnShiftProps {
 export function ActionOnShift({ keymap, host, action, onChange }: ActionOnShiftProps) {
   return (
     <Disclosure title="With Shift" startOpen={action !== undefined}>
-      <p className={styles.reason}>What comes instead while Shift is held; without it, the same with Shift.</p>
+      <p className={styles.reason}>
+        What comes instead while Shift is held; without it, the same with Shift.
+      </p>
       <ActionEditor
         keymap={keymap}
         host={host}

@@ -6,8 +6,8 @@ import {
   useLayoutEffect,
   useRef,
 } from 'react';
-import { IconButton } from '../../widgets/button.tsx';
 import { MARGIN } from '../../widgets/beside-of.ts';
+import { IconButton } from '../../widgets/button.tsx';
 import { keepBeside } from '../../widgets/keep-beside.ts';
 import { besideKey, boxAround } from './beside-key.ts';
 import styles from './cards.module.css';
