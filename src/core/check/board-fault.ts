@@ -1,4 +1,5 @@
 import type { ChordId, KeyId, LayerId } from '../keymap/types.ts';
+import type { HeldState } from './computer-state.ts';
 import type { MovedKeys } from './moved-keys.ts';
 
 /** A character that came otherwise than the design's host layout has it. */
@@ -42,6 +43,12 @@ export type BoardFault =
       readonly step: string;
     }
   | { readonly fault: 'stuck'; readonly key: KeyId; readonly code: string; readonly step: string }
+  /** The computer held modifiers to be down that nothing in the check had pressed. */
+  | {
+      readonly fault: 'modifier-down';
+      readonly states: readonly HeldState[];
+      readonly steps: readonly string[];
+    }
   /** Nothing came of any of its presses. */
   | { readonly fault: 'dead-key'; readonly key: KeyId; readonly steps: readonly string[] }
   | { readonly fault: 'nothing-came'; readonly step: string }

@@ -4,8 +4,9 @@ import type { KeyId, Keymap } from '../keymap/types.ts';
 import type { BoardFault, OtherCharacter } from './board-fault.ts';
 import { type Checked, type GivenKeys, givenKeys } from './given-keys.ts';
 import { type Prediction, predictionOf, type Wiring, withoutHold } from './hypothesis.ts';
-import { strokesText } from './judge.ts';
+import { keyFor, strokesText } from './judge.ts';
 import { movedKeys } from './moved-keys.ts';
+import { modifiersDown, spoiledBy, switchFaults } from './switch-faults.ts';
 
 /**
  * What is likely wrong with a board, from all steps that were checked: first faults of the whole (keys that have changed
@@ -21,10 +22,12 @@ export function diagnoseBoard(
   const predict = predictionOf(keymap, host);
   const given = givenKeys(keymap, checked);
   const switches = switchFaults(checked);
-  const dead = deadKeys(keymap, checked, predict, given);
+  const isSpoiled = spoiledBy(checked);
+  const sound = checked.filter((each) => !isSpoiled(each));
+  const dead = deadKeys(keymap, sound, predict, given);
   const wiring: Wiring = { wiredAs: given, dead: new Set(dead.map(({ key }) => key)) };
   const faulty = new Set([...wiring.dead, ...switches.map(({ key }) => key)]);
-  const open = checked.filter(
+  const open = sound.filter(
     ({ step, result }) =>
       result.verdict !== 'right' &&
       !result.otherCharacters &&
@@ -40,6 +43,7 @@ export function diagnoseBoard(
     ...otherHost(checked),
     ...dead,
     ...switches,
+    ...modifiersDown(checked),
     ...left.map((each) => singleFault(keymap, checked, each, given)),
   ];
 }
@@ -95,8 +99,10 @@ function otherHost(checked: readonly Checked[]): readonly BoardFault[] {
   if (steps.length === 0) return [];
   const characters = new Map<string, OtherCharacter>();
   for (const { step, result } of steps) {
-    for (const [at, { code, key }] of step.expects.entries()) {
+    for (const [at, expected] of step.expects.entries()) {
       const came = result.strokes[at]?.key ?? '';
+      const { code } = expected;
+      const key = keyFor(expected, result.strokes[at]);
       if (key !== null && came !== '' && came !== key)
         characters.set(`${code} ${key}`, { code, expected: key, came });
     }
@@ -104,33 +110,6 @@ function otherHost(checked: readonly Checked[]): readonly BoardFault[] {
   return [
     { fault: 'other-host', characters: [...characters.values()], steps: steps.map(({ step }) => step.id) },
   ];
-}
-
-type SwitchFault = BoardFault & { fault: 'chatters' | 'stuck' };
-
-/** Keys that chatter or stick, each told once: on every layer it is the same switch. By the shortest gap. */
-function switchFaults(checked: readonly Checked[]): readonly SwitchFault[] {
-  const told = new Map<string, SwitchFault>();
-  for (const { step, result } of checked) {
-    if (step.keys.length > 1) continue;
-    const [key = ''] = step.keys;
-    for (const { code, gapMs } of result.bounces) {
-      const known = told.get(`chatters ${key}`);
-      const isShorter = known?.fault !== 'chatters' || gapMs < known.gapMs;
-      if (isShorter && isOwn(step, code))
-        told.set(`chatters ${key}`, { fault: 'chatters', key, code, gapMs, step: step.id });
-    }
-    for (const code of result.stuck) {
-      if (!told.has(`stuck ${key}`) && isOwn(step, code))
-        told.set(`stuck ${key}`, { fault: 'stuck', key, code, step: step.id });
-    }
-  }
-  return [...told.values()];
-}
-
-/** Whether a code comes of the key that was pressed last, and not of one that was held. */
-function isOwn({ expects, held }: Checked['step'], code: string): boolean {
-  return held.length === 0 || expects.some((stroke) => stroke.code === code);
 }
 
 type DeadKey = BoardFault & { fault: 'dead-key' };

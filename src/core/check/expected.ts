@@ -10,6 +10,8 @@ export interface ExpectedStroke {
   readonly with: readonly Modifier[];
   /** W3C `key` where the host layout makes a character or dead key of it; null where only the code counts. */
   readonly key: string | null;
+  /** The same while Caps Lock is on. */
+  readonly capsKey: string | null;
 }
 
 /** The strokes that an output comes to: keys with the modifiers around them, and modifiers by themselves. */
@@ -21,11 +23,11 @@ export function expectedStrokes(output: readonly OutputEvent[], host: HostLayout
   for (const { type, code, lifting } of output) {
     if (type === 'release') {
       const isAlone = down.delete(code) && isModifier(code) && last === code && lifting !== true;
-      if (isAlone) strokes.push({ code, with: around(), key: null });
+      if (isAlone) strokes.push({ code, with: around(), key: null, capsKey: null });
       if (isAlone) last = null;
       continue;
     }
-    if (!isModifier(code)) strokes.push({ code, with: around(), key: keyUnder(host, code, around()) });
+    if (!isModifier(code)) strokes.push({ code, with: around(), ...keysUnder(host, code, around()) });
     down.add(code);
     if (lifting !== true) last = code;
   }
@@ -33,9 +35,15 @@ export function expectedStrokes(output: readonly OutputEvent[], host: HostLayout
 }
 
 /** What a browser calls the key: its character or `Dead`; null with modifiers that make none, and for keys that go by their code. */
-function keyUnder(host: HostLayout, code: Code, modifiers: readonly Modifier[]): string | null {
+function keysUnder(
+  host: HostLayout,
+  code: Code,
+  modifiers: readonly Modifier[],
+): Pick<ExpectedStroke, 'key' | 'capsKey'> {
   const shift = modifiers.includes('ShiftLeft') || modifiers.includes('ShiftRight');
   const level3 = host.level3 !== null && modifiers.includes(host.level3);
   const others = modifiers.filter((one) => !/^Shift/.test(one) && one !== host.level3);
-  return others.length > 0 ? null : keyOfOutput(host.outputOf(code, { shift, level3, caps: false }));
+  if (others.length > 0) return { key: null, capsKey: null };
+  const under = (caps: boolean) => keyOfOutput(host.outputOf(code, { shift, level3, caps }));
+  return { key: under(false), capsKey: under(true) };
 }

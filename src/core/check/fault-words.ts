@@ -5,6 +5,7 @@ import { type Code, isCode } from '../keymap/codes.ts';
 import type { KeyId, Keymap } from '../keymap/types.ts';
 import { chordName } from '../practice/fault-words.ts';
 import type { BoardFault, OtherCharacter } from './board-fault.ts';
+import type { HeldState } from './computer-state.ts';
 import { CHATTER_MS } from './heard.ts';
 
 /** A fault for people: what is likely, and what to do about it. */
@@ -80,6 +81,11 @@ export function faultWords(keymap: Keymap, fault: BoardFault, steps: StepsInWord
         what: `${sentence(name(fault.key))} stays down: no release of ${code(fault.code)} came.`,
         todo: 'Look for a switch that hangs, or a short between its two wires.',
       };
+    case 'modifier-down':
+      return {
+        what: `${fault.states.map(stateName).join(' and ')} was down for the computer ${count(fault.steps.length)}, though nothing that was asked for had pressed it.`,
+        todo: 'Look for a key that hangs, on any keyboard of this computer, and for a setting of the system that keeps modifiers down; then press these again.',
+      };
     case 'dead-key':
       return {
         what: `Nothing came of ${name(fault.key)}.`,
@@ -103,6 +109,10 @@ const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(
 function characterWords({ code: from, expected, came }: OtherCharacter): string {
   return `${code(from)} gave ${came} instead of ${expected}`;
 }
+
+const stateName = (state: HeldState) => (state === 'AltGraph' ? 'AltGr' : state);
+
+const count = (times: number) => (times === 1 ? 'once' : `at ${times} presses`);
 
 function code(text: string): string {
   const known: Code | null = isCode(text) ? text : null;

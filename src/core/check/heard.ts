@@ -1,4 +1,5 @@
 import { isCode, isModifier, MODIFIERS, type Modifier } from '../keymap/codes.ts';
+import { type ComputerState, type HeldState, stateOf } from './computer-state.ts';
 
 /** A key event as a browser tells it of a real board: nothing but results. Times in ms on the event's own clock. */
 export interface HeardKey {
@@ -9,6 +10,8 @@ export interface HeardKey {
   readonly key: string;
   readonly timeMs: number;
   readonly repeat: boolean;
+  /** What the computer holds to be down or on with this event in. */
+  readonly states: readonly ComputerState[];
 }
 
 /** One thing that the computer received: a key with the modifiers down around it, or modifiers by themselves. */
@@ -18,6 +21,10 @@ export interface HeardStroke {
   readonly with: readonly Modifier[];
   readonly key: string;
   readonly timeMs: number;
+  /** Modifiers that the computer holds to be down though none of this was pressed here: from before. Absent where none is. */
+  readonly carried?: readonly HeldState[];
+  /** Caps Lock was on. */
+  readonly caps?: true;
 }
 
 /** A press that follows its own release sooner than this is no finger, ms (common practice, no source). */
@@ -48,7 +55,7 @@ export function readHeard(events: readonly HeardKey[], twice: ReadonlySet<string
   const bounces: Bounce[] = [];
   let last = '';
   const around = () => MODIFIERS.filter((modifier) => down.has(modifier));
-  for (const { kind, code, key, timeMs, repeat } of events) {
+  for (const { kind, code, key, timeMs, repeat, states } of events) {
     if (kind === 'up') {
       if (down.delete(code) && isModifierCode(code) && last === code) {
         strokes.push({ code, with: around(), key, timeMs });
@@ -61,11 +68,33 @@ export function readHeard(events: readonly HeardKey[], twice: ReadonlySet<string
     const since = timeMs - (upAt.get(code) ?? Number.NEGATIVE_INFINITY);
     const isBounce = since < CHATTER_MS && !twice.has(code);
     if (isBounce) bounces.push({ code, gapMs: since });
-    else if (!isModifierCode(code)) strokes.push({ code, with: around(), key, timeMs });
+    else if (!isModifierCode(code)) {
+      strokes.push({ code, with: around(), key, timeMs, ...keptFrom(states, around()) });
+    }
     down.set(code, timeMs);
     if (!isBounce) last = code;
   }
   return { strokes, bounces, down };
+}
+
+/** What of the states was there before: Caps Lock, and modifiers that nothing which is down now brings about. */
+function keptFrom(
+  states: readonly ComputerState[],
+  around: readonly Modifier[],
+): Pick<HeardStroke, 'carried' | 'caps'> {
+  const now = new Set<ComputerState>(around.flatMap((modifier) => stateOf(modifier) ?? []));
+  // The right Alt is AltGraph on some layouts, and on some systems Control and Alt as well.
+  if (around.includes('AltRight')) for (const state of ['AltGraph', 'Control'] as const) now.add(state);
+  const carried = states.filter((state): state is HeldState => state !== 'CapsLock' && !now.has(state));
+  return {
+    ...(carried.length > 0 ? { carried } : {}),
+    ...(states.includes('CapsLock') ? { caps: true } : {}),
+  };
+}
+
+/** The modifiers that were down from before while something came. */
+export function carriedIn(strokes: readonly HeardStroke[]): readonly HeldState[] {
+  return [...new Set(strokes.flatMap(({ carried = [] }) => carried))];
 }
 
 function isModifierCode(code: string): boolean {

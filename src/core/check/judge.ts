@@ -1,5 +1,6 @@
+import { stateOf } from './computer-state.ts';
 import type { ExpectedStroke } from './expected.ts';
-import { type Bounce, type HeardKey, type HeardStroke, readHeard } from './heard.ts';
+import { type Bounce, carriedIn, type HeardKey, type HeardStroke, readHeard } from './heard.ts';
 import type { CheckStep } from './steps.ts';
 
 export type Verdict = 'right' | 'wrong' | 'silent';
@@ -17,12 +18,16 @@ export interface StepResult {
   readonly stuck: readonly string[];
 }
 
-/** Judges a step by all that was heard while it was asked for. A key that bounces or sticks makes it wrong. */
+/**
+ * Judges a step by all that was heard while it was asked for. A key that bounces or sticks makes it wrong, and so does a
+ * modifier that was down before: what character comes then says nothing of the layout.
+ */
 export function judge(step: CheckStep, heard: readonly HeardKey[]): StepResult {
   const { strokes, bounces, down } = readHeard(heard, sentTwice(step));
   const rightKeys = sameCodes(step.expects, strokes);
-  const otherCharacters = rightKeys && !sameCharacters(step.expects, strokes);
-  const isRight = rightKeys && !otherCharacters && bounces.length === 0 && down.size === 0;
+  const isClean = carriedIn(strokes).length === 0;
+  const otherCharacters = rightKeys && isClean && !sameCharacters(step.expects, strokes);
+  const isRight = rightKeys && isClean && !otherCharacters && bounces.length === 0 && down.size === 0;
   const isSilent = strokes.length === 0 && step.expects.length > 0 && down.size === 0;
   const verdict = isSilent ? 'silent' : isRight ? 'right' : 'wrong';
   return { step: step.id, verdict, strokes, otherCharacters, bounces, stuck: [...down.keys()] };
@@ -60,9 +65,30 @@ function sameCodes(expects: readonly ExpectedStroke[], strokes: readonly HeardSt
 
 /** Whether the browser's names of the keys are those of the host layout; where it names none, nothing is held against it. */
 function sameCharacters(expects: readonly ExpectedStroke[], strokes: readonly HeardStroke[]): boolean {
-  return expects.every(({ key }, at) => {
+  return expects.every((each, at) => {
     const came = strokes[at]?.key ?? '';
+    const key = keyFor(each, strokes[at]);
     return key === null || came === '' || came === 'Unidentified' || came === 'Process' || came === key;
+  });
+}
+
+/** What a browser should have called a stroke, as Caps Lock was when it came. */
+export function keyFor({ key, capsKey }: ExpectedStroke, came: HeardStroke | undefined): string | null {
+  return came?.caps === true ? capsKey : key;
+}
+
+/**
+ * Whether all is as expected but for modifiers that were down from before: those came too much, or did not come again
+ * where they were to.
+ */
+export function isRightButForCarried({ expects }: CheckStep, strokes: readonly HeardStroke[]): boolean {
+  if (carriedIn(strokes).length === 0 || expects.length !== strokes.length) return false;
+  return expects.every(({ code, with: around }, at) => {
+    const stroke = strokes[at];
+    const missing = around.filter((one) => stroke?.with.includes(one) !== true);
+    const isExtra = stroke?.with.some((one) => !around.includes(one)) === true;
+    const covered = missing.every((one) => stroke?.carried?.some((state) => state === stateOf(one)));
+    return stroke?.code === code && !isExtra && covered;
   });
 }
 

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boardRows } from '../../../src/core/board/rows.ts';
 import { diagnoseBoard } from '../../../src/core/check/diagnose-board.ts';
+import { judge } from '../../../src/core/check/judge.ts';
 import { checkPlan } from '../../../src/core/check/steps.ts';
 import { hostFromTable } from '../../../src/core/host/host-from-table.ts';
 import { usHost } from '../../../src/core/host/us.ts';
@@ -10,7 +11,7 @@ import { readKeymap } from '../../../src/core/keymap/read.ts';
 import { chordsOf } from '../../../src/core/keymap/timing.ts';
 import type { Hand, KeyId, Keymap } from '../../../src/core/keymap/types.ts';
 import { shippedTable } from '../host/shipped-tables.ts';
-import { type Faults, walked } from './faulty-board.ts';
+import { type Faults, hear, walked } from './faulty-board.ts';
 
 const keymap = demo('beacon-log');
 const plan = checkPlan(keymap, usHost);
@@ -75,7 +76,8 @@ describe('one fault', () => {
     const [fault] = told({ computer: hostFromTable(shippedTable('de')) });
     expect(fault).toMatchObject({ fault: 'other-host' });
     if (fault?.fault !== 'other-host') throw new Error('another fault');
-    expect(fault.characters).toContainEqual({ code: 'KeyY', expected: 'y', came: 'z' });
+    // The design has Caps Lock on a key that is pressed before.
+    expect(fault.characters).toContainEqual({ code: 'KeyY', expected: 'Y', came: 'Z' });
     expect(kinds({ computer: hostFromTable(shippedTable('de')) })).toEqual(['other-host']);
   });
 
@@ -116,6 +118,48 @@ describe('one fault', () => {
 
   test('a key that stays down for the computer', () => {
     expect(told({ stuck: ['KeyQ'] })).toMatchObject([{ fault: 'stuck', code: 'KeyQ' }]);
+  });
+});
+
+describe('what the computer keeps from one press to the next', () => {
+  test('Caps Lock, which the design can turn on, makes no other layout of the letters that follow', () => {
+    const [first] = keymap.layers;
+    const places = { ...first?.places, L11: { tap: { do: 'key', code: 'CapsLock' } as const } };
+    const withCaps: Keymap = { ...keymap, layers: [{ id: 'letters', name: 'Letters', places }], chords: [] };
+    const { steps } = checkPlan(withCaps, usHost);
+    const capsFirst = [...steps].sort(
+      (one, other) => Number(other.id.includes('L11')) - Number(one.id.includes('L11')),
+    );
+    const checked = walked(withCaps, usHost, capsFirst);
+    expect(diagnoseBoard(withCaps, usHost, checked)).toEqual([]);
+    expect(checked.every(({ result }) => result.verdict === 'right')).toBe(true);
+  });
+
+  test.each(['ShiftLeft', 'ControlLeft', 'AltLeft', 'ShiftRight', 'MetaRight'] as const)(
+    'a %s that stays down is told once, and not the presses that follow it',
+    (code) => {
+      const faults = told({ stuck: [code] });
+      expect(faults.map(({ fault }) => fault)).toEqual(['stuck']);
+      expect(faults).toMatchObject([{ code }]);
+    },
+  );
+
+  test('a Shift that stays down does not hide two keys swapped, nor that the computer reads the keys otherwise', () => {
+    expect(kinds({ stuck: ['ShiftLeft'], wiredAs: swap('R21', 'R22') })).toEqual(
+      expect.arrayContaining(['stuck', 'swapped']),
+    );
+    expect(kinds({ stuck: ['ControlRight'], computer: hostFromTable(shippedTable('de')) })).toEqual(
+      expect.arrayContaining(['stuck', 'other-host']),
+    );
+  });
+
+  test('a Shift that was down before anything was pressed is told by itself', () => {
+    const checked = plan.steps.slice(0, 6).map((step) => ({
+      step,
+      result: judge(step, hear(keymap, usHost, step, {}, { down: new Set(['ShiftLeft']), caps: false })),
+    }));
+    const faults = diagnoseBoard(keymap, usHost, checked);
+    expect(faults).toMatchObject([{ fault: 'modifier-down', states: ['Shift'] }]);
   });
 });
 

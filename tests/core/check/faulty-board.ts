@@ -1,4 +1,5 @@
 import type { KeyEvent } from '../../../src/core/base/key-event.ts';
+import { type ComputerState, stateOf } from '../../../src/core/check/computer-state.ts';
 import type { Checked } from '../../../src/core/check/given-keys.ts';
 import type { HeardKey } from '../../../src/core/check/heard.ts';
 import { judge } from '../../../src/core/check/judge.ts';
@@ -26,25 +27,39 @@ export interface Faults {
   readonly holds?: Keymap;
 }
 
+/** What the computer keeps from one press to the next. */
+interface Computer {
+  /** Codes that are down for it: a release that never comes leaves them so. */
+  readonly down: Set<Code>;
+  caps: boolean;
+}
+
 /** What a browser hears when somebody presses a step as they are told to, on a board with these faults. */
 export function hear(
   keymap: Keymap,
   host: HostLayout,
   step: CheckStep,
   faults: Faults = {},
+  computer: Computer = { down: new Set(), caps: false },
 ): readonly HeardKey[] {
   const events = chattering(spread(pressed(step, faults), step, faults), faults);
   const played = play(faults.holds ?? keymap, events, host);
   if (!played.ok) throw new Error(`event ${played.problem.index}: ${played.problem.reason}`);
-  const computer = faults.computer ?? host;
-  const down = new Set<Code>();
   return played.value.output.flatMap(({ t, type, code }) => {
-    const key = nameOf(computer, code, down);
-    if (type === 'press') down.add(code);
-    else down.delete(code);
-    if (type === 'release' && faults.stuck?.includes(code)) return [];
-    return [{ kind: type === 'press' ? 'down' : 'up', code, key, timeMs: t, repeat: false } as const];
+    const isLost = type === 'release' ? faults.stuck?.includes(code) === true : computer.down.has(code);
+    const key = nameOf(faults.computer ?? host, code, computer);
+    if (isLost) return [];
+    if (type === 'press') computer.down.add(code);
+    else computer.down.delete(code);
+    if (type === 'press' && code === 'CapsLock') computer.caps = !computer.caps;
+    const kind = type === 'press' ? 'down' : 'up';
+    return [{ kind, code, key, timeMs: t, repeat: false, states: statesOf(computer) } as const];
   });
+}
+
+function statesOf({ down, caps }: Computer): readonly ComputerState[] {
+  const held = [...down].flatMap((code) => stateOf(code) ?? []);
+  return [...new Set([...held, ...(caps ? (['CapsLock'] as const) : [])])];
 }
 
 /** A whole walk over a board with these faults. */
@@ -54,9 +69,10 @@ export function walked(
   steps: readonly CheckStep[],
   faults: Faults = {},
 ): Checked[] {
+  const computer: Computer = { down: new Set(), caps: false };
   return steps
     .filter(({ expects }) => expects.length > 0)
-    .map((step) => ({ step, result: judge(step, hear(keymap, host, step, faults)) }));
+    .map((step) => ({ step, result: judge(step, hear(keymap, host, step, faults, computer)) }));
 }
 
 function pressed(step: CheckStep, { wiredAs = {}, dead = [] }: Faults): readonly KeyEvent[] {
@@ -95,9 +111,9 @@ function chattering(events: readonly KeyEvent[], { chatters = {} }: Faults): rea
     .sort((one, other) => one.t - other.t);
 }
 
-function nameOf(host: HostLayout, code: Code, down: ReadonlySet<Code>): string {
+function nameOf(host: HostLayout, code: Code, { down, caps }: Computer): string {
   if (isModifier(code)) return code.replace(/Left|Right/, '');
   const shift = down.has('ShiftLeft') || down.has('ShiftRight');
   const level3 = host.level3 !== null && down.has(host.level3);
-  return keyOfOutput(host.outputOf(code, { shift, level3, caps: false })) ?? code;
+  return keyOfOutput(host.outputOf(code, { shift, level3, caps })) ?? code;
 }

@@ -1,13 +1,24 @@
 import { describe, expect, test } from 'vitest';
+import type { ComputerState } from '../../../src/core/check/computer-state.ts';
 import { type HeardKey, heardWith, readHeard } from '../../../src/core/check/heard.ts';
-import { isAskedAgain, isSettled, judge } from '../../../src/core/check/judge.ts';
-import { checkPlan } from '../../../src/core/check/steps.ts';
+import {
+  isAskedAgain,
+  isRightButForCarried,
+  isSettled,
+  judge,
+  type Verdict,
+} from '../../../src/core/check/judge.ts';
+import { type CheckStep, checkPlan } from '../../../src/core/check/steps.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import type { Action } from '../../../src/core/keymap/types.ts';
 import { layer, small } from '../keymap/small.ts';
 
 /** Events from a short notation: "KeyA↓0 KeyA↑40"; the key is the letter of the code, Shift and the like by their name. */
-function heard(text: string, keys: Readonly<Record<string, string>> = {}): readonly HeardKey[] {
+function heard(
+  text: string,
+  keys: Readonly<Record<string, string>> = {},
+  states: readonly ComputerState[] = [],
+): readonly HeardKey[] {
   return text.split(' ').flatMap((part) => {
     const [, code = '', way, ms] = /^(\w+)([↓↑])([\d.]+)$/u.exec(part) ?? [];
     if (part === '') return [];
@@ -17,7 +28,9 @@ function heard(text: string, keys: Readonly<Record<string, string>> = {}): reado
         .replace(/^Key/, '')
         .replace(/(Left|Right)$/, '')
         .toLowerCase();
-    return [{ kind: way === '↓' ? 'down' : 'up', code, key, timeMs: Number(ms), repeat: false } as const];
+    return [
+      { kind: way === '↓' ? 'down' : 'up', code, key, timeMs: Number(ms), repeat: false, states } as const,
+    ];
   });
 }
 
@@ -49,6 +62,31 @@ test('the right key with another character is told apart', () => {
   expect(judge(letter, heard('KeyA↓0 KeyA↑50', { KeyA: 'q' }))).toMatchObject({
     verdict: 'wrong',
     otherCharacters: true,
+  });
+});
+
+describe('what the computer holds to be down or on from before', () => {
+  const press = 'KeyA↓0 KeyA↑50';
+  test.each<[string, string, CheckStep, ComputerState[], Verdict, boolean]>([
+    ['Caps Lock, with the capital it makes', 'A', letter, ['CapsLock'], 'right', false],
+    ['Caps Lock, with another letter', 'Q', letter, ['CapsLock'], 'wrong', true],
+    ['a Shift from before', 'A', letter, ['Shift'], 'wrong', false],
+    ['a Control from before, which makes no other character', 'a', letter, ['Control'], 'wrong', false],
+    ['nothing', 'A', letter, [], 'wrong', true],
+  ])('%s', (_, key, step, states, verdict, otherCharacters) => {
+    expect(judge(step, heard(press, { KeyA: key }, states))).toMatchObject({ verdict, otherCharacters });
+  });
+
+  test('a Shift that is pressed here is not from before', () => {
+    const events = heard('ShiftLeft↓0 KeyA↓1 KeyA↑40 ShiftLeft↑41', { KeyA: 'A' }, ['Shift']);
+    expect(judge(capital, events).verdict).toBe('right');
+  });
+
+  test('a Shift from before stands in for one that does not come again, and for no other modifier', () => {
+    const { strokes } = judge(capital, heard(press, { KeyA: 'A' }, ['Shift']));
+    expect(isRightButForCarried(capital, strokes)).toBe(true);
+    const other = judge(capital, heard(press, { KeyA: 'a' }, ['Control'])).strokes;
+    expect(isRightButForCarried(capital, other)).toBe(false);
   });
 });
 

@@ -65,6 +65,10 @@ const FAULTS: readonly (readonly [BoardFault, RegExp])[] = [
   [{ fault: 'hold-for-tap', step: 'x', key: 'L11' }, /came as a hold/],
   [{ fault: 'chatters', key: 'L22', code: 'KeyD', gapMs: 11.6, step: '' }, /12 ms after its release/],
   [{ fault: 'stuck', key: 'L22', code: 'KeyD', step: '' }, /no release of D/],
+  [
+    { fault: 'modifier-down', states: ['AltGraph', 'Shift'], steps: ['a', 'b'] },
+    /AltGr and Shift .* 2 presses/,
+  ],
   [{ fault: 'dead-key', key: 'L22', steps: [] }, /Nothing came of left index home/],
   [{ fault: 'nothing-came', step: 'x' }, /Nothing came of a place/],
   [{ fault: 'something-else', step: 'x' }, /Something else came of a place: Tab/],

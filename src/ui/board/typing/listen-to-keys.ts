@@ -1,3 +1,4 @@
+import { COMPUTER_STATES, type ComputerState } from '../../../core/check/computer-state.ts';
 import { LONG_ESCAPE_MS } from '../../../core/practice/trial.ts';
 import { trapGhosts } from './ghost-control.ts';
 
@@ -12,6 +13,8 @@ export interface TypedKey {
   readonly timeMs: number;
   /** The keyboard repeats a key that is held. */
   readonly repeat: boolean;
+  /** Modifiers that the computer holds to be down, and Caps Lock. */
+  readonly states: readonly ComputerState[];
 }
 
 /** What is told of the keys that are pressed. */
@@ -59,7 +62,7 @@ export function listenToKeys(view: Window, listener: KeyListener, losesReleases:
     stay();
     for (const code of [...down]) {
       down.delete(code);
-      listener.onKey({ kind: 'up', code, key: '', timeMs, repeat: false });
+      listener.onKey({ kind: 'up', code, key: '', timeMs, repeat: false, states: [] });
     }
   };
   const leave = () => {
@@ -98,6 +101,10 @@ function hold(event: KeyboardEvent): void {
   event.stopImmediatePropagation();
 }
 
-function partsOf({ code, key, timeStamp }: KeyboardEvent) {
-  return { code, key, timeMs: timeStamp };
+function partsOf(event: KeyboardEvent) {
+  return { code: event.code, key: event.key, timeMs: event.timeStamp, states: statesOf(event) };
+}
+
+function statesOf(event: KeyboardEvent): readonly ComputerState[] {
+  return COMPUTER_STATES.filter((state) => event.getModifierState(state));
 }
