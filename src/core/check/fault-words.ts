@@ -5,8 +5,8 @@ import { type Code, isCode } from '../keymap/codes.ts';
 import type { KeyId, Keymap } from '../keymap/types.ts';
 import { chordName } from '../practice/fault-words.ts';
 import type { BoardFault, OtherCharacter } from './board-fault.ts';
-import type { HeldState } from './computer-state.ts';
 import { CHATTER_MS } from './heard.ts';
+import { stateName } from './step-words.ts';
 
 /** A fault for people: what is likely, and what to do about it. */
 export interface FaultWords {
@@ -104,13 +104,19 @@ export function faultWords(keymap: Keymap, fault: BoardFault, steps: StepsInWord
   }
 }
 
+/** What was found wrong by eye, for people. */
+export function eyeFaultWords({ what, expected }: { readonly what: string; readonly expected: string }): FaultWords {
+  return {
+    what: `${sentence(what)} did not do what it should, by eye: ${expected}.`,
+    todo: 'Look at what is bound there on the board, and at whether the system acts on this key at all.',
+  };
+}
+
 const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
 function characterWords({ code: from, expected, came }: OtherCharacter): string {
   return `${code(from)} gave ${came} instead of ${expected}`;
 }
-
-const stateName = (state: HeldState) => (state === 'AltGraph' ? 'AltGr' : state);
 
 const count = (times: number) => (times === 1 ? 'once' : `at ${times} presses`);
 

@@ -5,6 +5,9 @@ import type { CheckStep } from './steps.ts';
 
 export type Verdict = 'right' | 'wrong' | 'silent';
 
+/** What whoever checks has found by looking. */
+export type EyeVerdict = 'right' | 'wrong';
+
 /** What a step came to. Plain data, kept as it is. */
 export interface StepResult {
   readonly step: string;

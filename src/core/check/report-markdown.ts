@@ -1,17 +1,18 @@
 import { markdownTable, markdownText } from '../drawing/markdown-text.ts';
 import type { CheckReport } from './report.ts';
 
-/** The report as Markdown: what is likely wrong and what to do first, then what went wrong, then what to look at by eye. */
+/** The report as Markdown: what is likely wrong and what to do first, then what went wrong, then what was or is to be looked at by eye. */
 export function reportMarkdown(report: CheckReport): string {
   const { counts } = report;
   const wrong = report.steps.filter(({ verdict }) => verdict === 'wrong' || verdict === 'silent');
   return [
     `# Check of ${markdownText(report.design)}`,
-    `${report.at}: ${counts.right} right, ${counts.wrong} wrong, ${counts.silent} silent, ${counts.notPressed} not pressed, ${counts.byEye} to check by eye.`,
+    `Begun ${timeWords(report.begunAt)}, last result ${timeWords(report.lastAt)}.`,
+    `Pressed: ${counts.right} right, ${counts.wrong} wrong, ${counts.silent} silent, ${counts.notPressed} not pressed. By eye: ${counts.byEye.right} right, ${counts.byEye.wrong} wrong, ${counts.byEye.notLookedAt} not looked at.`,
     ...section(
       'What is likely wrong',
       report.faults.map(({ what, todo }) => `- ${markdownText(what)} ${markdownText(todo)}`),
-      'Nothing that was pressed.',
+      'Nothing of what was checked.',
     ),
     ...(wrong.length > 0
       ? [
@@ -22,22 +23,28 @@ export function reportMarkdown(report: CheckReport): string {
           ),
         ]
       : []),
-    ...section(
-      'To check by eye',
-      report.byEye.map(
-        ({ what, expected, why }) =>
-          `- ${markdownText(what)}: ${markdownText(expected)}. ${markdownText(why)}`,
-      ),
-      null,
-    ),
+    ...(report.byEye.length > 0
+      ? [
+          '## Checked by eye',
+          markdownTable(
+            ['What', 'Expected', 'Found', 'Why by eye'],
+            report.byEye.map(({ what, expected, verdict, why }) => [what, expected, verdict, why]),
+          ),
+        ]
+      : []),
     ...section(
       'No way to it in the design',
-      report.unreached.map((id) => `- ${markdownText(id)}`),
+      report.unreached.map(({ what, expected }) => `- ${markdownText(what)}: ${markdownText(expected)}`),
       null,
     ),
     report.caution,
     '',
   ].join('\n\n');
+}
+
+/** "2031-04-05 06:07 UTC" of an ISO 8601 time. */
+function timeWords(at: string): string {
+  return `${at.slice(0, 10)} ${at.slice(11, 16)} UTC`;
 }
 
 function section(title: string, lines: readonly string[], without: string | null): readonly string[] {

@@ -4,11 +4,13 @@ import { actionInWords, type LegendSource } from '../host/legend.ts';
 import { layerWords } from '../keymap/action-words.ts';
 import { isCode } from '../keymap/codes.ts';
 import { chordName } from '../practice/fault-words.ts';
+import type { HeldState } from './computer-state.ts';
+import { carriedIn } from './heard.ts';
 import type { StepResult } from './judge.ts';
 import type { CheckStep } from './steps.ts';
 
 /** What a step is about: "right index home, Letters, held", "chord Tab". */
-export function stepName({ keymap }: LegendSource, step: CheckStep): string {
+export function stepName({ keymap }: LegendSource, step: Pick<CheckStep, 'at'>): string {
   if ('chord' in step.at) {
     return `chord ${chordName(keymap, step.at.chord)}${sideWords(step.at.side)}`;
   }
@@ -31,21 +33,28 @@ export function stepMoves({ keymap }: LegendSource, step: CheckStep): readonly s
 }
 
 /** What a right board gives for it. */
-export function stepGives(source: LegendSource, step: CheckStep): string {
+export function stepGives(source: LegendSource, step: Pick<CheckStep, 'action'>): string {
   return actionInWords(step.action, source);
 }
 
 /** More strokes than these are only counted. */
 const MOST_TOLD = 5;
 
-/** What came, as strokes in words; "nothing" for nothing. */
+/** What came, as strokes in words, and what was down before it; "nothing" for nothing. */
 export function cameWords({ strokes }: StepResult): string {
   if (strokes.length === 0) return 'nothing';
   const told = strokes
     .slice(0, MOST_TOLD)
     .map(({ code, with: around }) => [...around, code].map(named).join(' + '));
   const more = strokes.length > MOST_TOLD ? `, and ${strokes.length - MOST_TOLD} more` : '';
-  return `${told.join(', then ')}${more}`;
+  const carried = carriedIn(strokes).map(stateName);
+  const before = carried.length > 0 ? `, with ${carried.join(' and ')} down from before` : '';
+  return `${told.join(', then ')}${more}${before}`;
+}
+
+/** The name of a modifier that is down, left or right. */
+export function stateName(state: HeldState): string {
+  return state === 'AltGraph' ? 'AltGr' : state;
 }
 
 function named(code: string): string {

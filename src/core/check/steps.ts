@@ -30,12 +30,15 @@ export interface CheckStep {
   readonly sight: Sight;
 }
 
+/** Something that the design has and gives no way to. */
+export type Unreached = Pick<CheckStep, 'id' | 'at' | 'action'>;
+
 /** Everything on a board that can be pressed, and what cannot be come to. */
 export interface CheckPlan {
   /** In document order, chords last; see `walkOf` for the order in which to press. */
   readonly steps: readonly CheckStep[];
-  /** Ids of what has an action and no way to it: a matter of the design and not of the board. */
-  readonly unreached: readonly string[];
+  /** What has an action and no way to it: a matter of the design and not of the board. */
+  readonly unreached: readonly Unreached[];
 }
 
 /** The checkable things of a design on a computer. Blanks are left out: that nothing comes proves nothing. */
@@ -43,19 +46,19 @@ export function checkPlan(keymap: Keymap, host: HostLayout): CheckPlan {
   const compiled = compileKeymap(keymap, host);
   const marker = unusedCode(keymap);
   const steps: CheckStep[] = [];
-  const unreached: string[] = [];
+  const unreached: Unreached[] = [];
   for (const standing of actionsOf(keymap)) {
     if (standing.action.do === 'nothing') continue;
-    const id = stepId(standing.at);
-    const route = wayTo(keymap, host, standing.at, marker);
+    const { at, action } = standing;
+    const id = stepId(at);
+    const route = wayTo(keymap, host, at, marker);
     const last = route?.steps.findLast(({ move }) => move !== 'release');
     if (route === null || last === undefined) {
-      unreached.push(id);
+      unreached.push({ id, at, action });
       continue;
     }
     const played = playCompiled(compiled, route.events);
     const expects = played.ok ? expectedStrokes(played.value.output, host) : [];
-    const { at, action } = standing;
     const way = { keys: last.keys, held: heldAt(route.steps), way: route.steps, events: route.events };
     steps.push({ id, at, action, ...way, expects, sight: sightOf(action, expects) });
   }

@@ -14,10 +14,20 @@ const { values } = indexedDbOrMemory({ database: 'handful check', store: 'checks
 /** The page's check. */
 export const check = makeCheck(values, () => Date.now());
 
-/** Reads from the check of the open design, which is taken up from where it is kept. */
-export function useCheck<Part>(select: (state: CheckState) => Part): Part {
+/**
+ * Takes the check of the open design up: when the desk is set up, with every other design, and when this tab gets the
+ * design back from another one.
+ */
+export function useOpenCheck(): void {
   const designId = useBench((bench) => bench.designId);
-  useEffect(() => void check.getState().open(designId), [designId]);
+  const readOnly = useBench((bench) => bench.readOnly);
+  useEffect(() => {
+    if (!readOnly || check.getState().designId !== designId) void check.getState().open(designId);
+  }, [designId, readOnly]);
+}
+
+/** Reads from the check of the open design. */
+export function useCheck<Part>(select: (state: CheckState) => Part): Part {
   return useStore(check, select);
 }
 

@@ -1,5 +1,5 @@
 import type { KeyRenaming } from '../../core/board/key-renaming.ts';
-import { type StepResult, strokesText } from '../../core/check/judge.ts';
+import { type EyeVerdict, type StepResult, strokesText } from '../../core/check/judge.ts';
 import { type CheckStep, renamedStep } from '../../core/check/steps.ts';
 
 /** A step's result with what was expected when it was pressed: of a design that has changed since, it says nothing. */
@@ -7,20 +7,38 @@ export interface KeptResult extends StepResult {
   readonly expected: string;
 }
 
-/** A check as it is kept: begun, perhaps stopped, perhaps over. */
-export interface KeptCheck {
-  /** When it was begun, ms since 1970. */
-  readonly begunAt: number;
-  readonly results: readonly KeptResult[];
-  /** Steps that whoever checks has looked at themselves and found right. */
-  readonly byEye: readonly string[];
+/** What whoever checks has found by looking at a step themselves. */
+export interface KeptLook {
+  readonly step: string;
+  readonly verdict: EyeVerdict;
+  /** What was expected then; null in checks that were kept before this was taken down. */
+  readonly expected: string | null;
 }
 
-export const NO_CHECK: KeptCheck = { begunAt: 0, results: [], byEye: [] };
+/** A check as it is kept: begun, perhaps stopped, perhaps over. Times in ms since 1970; 0 before anything was taken down. */
+export interface KeptCheck {
+  readonly begunAt: number;
+  /** When something was last taken down. */
+  readonly lastAt: number;
+  readonly results: readonly KeptResult[];
+  readonly byEye: readonly KeptLook[];
+}
+
+export const NO_CHECK: KeptCheck = { begunAt: 0, lastAt: 0, results: [], byEye: [] };
 
 /** The result as it is kept. */
 export function keptResult(step: CheckStep, result: StepResult): KeptResult {
   return { ...result, expected: strokesText(step.expects) };
+}
+
+/** A look as it is kept. */
+export function keptLook(step: CheckStep, verdict: EyeVerdict): KeptLook {
+  return { step: step.id, verdict, expected: lookText(step) };
+}
+
+/** What is looked for: the strokes, or what the board does where it sends none. */
+function lookText({ expects, action }: CheckStep): string {
+  return expects.length > 0 ? strokesText(expects) : JSON.stringify(action);
 }
 
 /** The results that still say something about the steps of a design, by step. */
@@ -38,20 +56,40 @@ export function renamedCheck(kept: KeptCheck, renaming: KeyRenaming): KeptCheck 
   return {
     ...kept,
     results: kept.results.map((result) => ({ ...result, step: renamedStep(result.step, renaming) })),
-    byEye: kept.byEye.map((step) => renamedStep(step, renaming)),
+    byEye: kept.byEye.map((look) => ({ ...look, step: renamedStep(look.step, renaming) })),
   };
+}
+
+/** What was found by eye and still says something about the steps of a design, by step. */
+export function looksFor(kept: KeptCheck, steps: readonly CheckStep[]): ReadonlyMap<string, EyeVerdict> {
+  const sought = new Map(steps.map((step) => [step.id, lookText(step)]));
+  return new Map(
+    kept.byEye
+      .filter(({ step, expected }) => sought.has(step) && (expected === null || sought.get(step) === expected))
+      .map(({ step, verdict }) => [step, verdict]),
+  );
 }
 
 /** Takes what was stored for a check if it is one; anything else is as good as none. */
 export function readCheck(stored: unknown): KeptCheck | null {
   if (typeof stored !== 'object' || stored === null) return null;
-  const { begunAt, results, byEye } = stored as Partial<Record<keyof KeptCheck, unknown>>;
+  const { begunAt, lastAt, results, byEye } = stored as Partial<Record<keyof KeptCheck, unknown>>;
   if (typeof begunAt !== 'number' || !Array.isArray(results) || !Array.isArray(byEye)) return null;
   return {
     begunAt,
+    lastAt: typeof lastAt === 'number' ? lastAt : begunAt,
     results: results.filter(isResult),
-    byEye: byEye.filter((step) => typeof step === 'string'),
+    byEye: byEye.flatMap(readLook),
   };
+}
+
+/** A look; a bare step is a tick of an earlier version, which said that it was right. */
+function readLook(value: unknown): readonly KeptLook[] {
+  if (typeof value === 'string') return [{ step: value, verdict: 'right', expected: null }];
+  if (typeof value !== 'object' || value === null) return [];
+  const { step, verdict, expected } = value as Partial<Record<keyof KeptLook, unknown>>;
+  if (typeof step !== 'string' || (verdict !== 'right' && verdict !== 'wrong')) return [];
+  return [{ step, verdict, expected: typeof expected === 'string' ? expected : null }];
 }
 
 function isResult(value: unknown): value is KeptResult {

@@ -1,7 +1,14 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { KeyRenaming } from '../../core/board/key-renaming.ts';
 import type { KeyValue } from '../keeping/key-value.ts';
-import { type KeptCheck, type KeptResult, NO_CHECK, readCheck, renamedCheck } from './kept-check.ts';
+import {
+  type KeptCheck,
+  type KeptLook,
+  type KeptResult,
+  NO_CHECK,
+  readCheck,
+  renamedCheck,
+} from './kept-check.ts';
 
 export interface CheckState {
   /** Whose check it is; null before any has been taken up. */
@@ -9,12 +16,14 @@ export interface CheckState {
   readonly check: KeptCheck;
   /** Why the last write failed. */
   readonly failed: string | null;
-  /** Takes up the check of a design. */
+  /** Takes up the check of a design from where it is kept, also what another tab has taken down since. */
   open(designId: string): Promise<void>;
   /** Takes a result down, in place of an earlier one of the same step. */
   note(result: KeptResult): void;
-  /** Ticks a step that is checked by eye, or takes the tick away. */
-  tick(step: string, ticked: boolean): void;
+  /** Takes down what was found by eye, in place of what was found before. */
+  look(look: KeptLook): void;
+  /** Leaves a step not looked at. */
+  unlook(step: string): void;
   /** Begins anew: everything taken down so far is gone. */
   startOver(): void;
   /** Lets what was taken down of a design go along with its keys, which were given other ids. */
@@ -34,37 +43,37 @@ export function makeCheck(values: Pick<KeyValue, 'get' | 'set'>, now: () => numb
       );
       return running;
     };
-    const change = (check: KeptCheck) => {
-      const { designId } = get();
+    const change = (part: Partial<KeptCheck>) => {
+      const { designId, check: before } = get();
       if (designId === null) return;
-      const begun = check.begunAt === 0 ? { ...check, begunAt: now() } : check;
-      set({ check: begun });
-      void queue(() => values.set(designId, begun));
+      const lastAt = now();
+      const merged = { ...before, ...part, lastAt };
+      const check = { ...merged, begunAt: merged.begunAt === 0 ? lastAt : merged.begunAt };
+      set({ check });
+      void queue(() => values.set(designId, check));
     };
+    const looksBut = (step: string) => get().check.byEye.filter((one) => one.step !== step);
     return {
       designId: null,
       check: NO_CHECK,
       failed: null,
       open: async (designId) => {
-        if (get().designId === designId) return;
-        set({ designId, check: NO_CHECK });
+        if (get().designId !== designId) set({ designId, check: NO_CHECK });
+        const { check: before } = get();
         await queue(async () => {
           const kept = readCheck(await values.get(designId));
-          const isNewer = get().designId !== designId || get().check.begunAt !== 0;
+          // What was taken down while it was read is newer.
+          const isNewer = get().designId !== designId || get().check !== before;
           if (kept !== null && !isNewer) set({ check: kept });
         });
       },
       note: (result) => {
-        const { check } = get();
-        const others = check.results.filter(({ step }) => step !== result.step);
-        change({ ...check, results: [...others, result] });
+        const others = get().check.results.filter(({ step }) => step !== result.step);
+        change({ results: [...others, result] });
       },
-      tick: (step, ticked) => {
-        const { check } = get();
-        const others = check.byEye.filter((one) => one !== step);
-        change({ ...check, byEye: ticked ? [...others, step] : others });
-      },
-      startOver: () => change({ ...NO_CHECK, begunAt: now() }),
+      look: (look) => change({ byEye: [...looksBut(look.step), look] }),
+      unlook: (step) => change({ byEye: looksBut(step) }),
+      startOver: () => change(NO_CHECK),
       renameKeys: (designId, renaming) =>
         queue(async () => {
           const kept = readCheck(await values.get(designId));

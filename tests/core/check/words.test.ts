@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import type { BoardFault } from '../../../src/core/check/board-fault.ts';
 import { faultWords } from '../../../src/core/check/fault-words.ts';
+import type { HeardStroke } from '../../../src/core/check/heard.ts';
 import { cameWords, stepGives, stepMoves, stepName } from '../../../src/core/check/step-words.ts';
 import { checkPlan } from '../../../src/core/check/steps.ts';
 import { usHost } from '../../../src/core/host/us.ts';
@@ -29,14 +30,15 @@ test('a chord is pressed together', () => {
   expect(stepMoves(source, step).at(-1)).toMatch(/ and .* together$/);
 });
 
-const stroke = (code: string) => ({ code, with: [], key: '', timeMs: 0 });
-const came = (strokes: ReturnType<typeof stroke>[]) =>
+const stroke = (code: string): HeardStroke => ({ code, with: [], key: '', timeMs: 0 });
+const came = (strokes: readonly HeardStroke[]) =>
   cameWords({ step: '', verdict: 'wrong', strokes, otherCharacters: false, bounces: [], stuck: [] });
 
 test.each([
   [came([]), 'nothing'],
   [came([stroke('Enter')]), 'Enter'],
   [came([stroke('Tab'), stroke('Escape')]), 'Tab, then Escape'],
+  [came([{ ...stroke('Tab'), carried: ['AltGraph'] as const }]), 'Tab, with AltGr down from before'],
   [came([stroke('')]), 'a key that the browser does not name'],
   [came(Array.from({ length: 9 }, () => stroke('KeyJ'))), 'J, then J, then J, then J, then J, and 4 more'],
 ])('what came: %s', (words, expected) => {

@@ -12,6 +12,13 @@ interface KeysHeldBack {
   enterFullScreen(): void;
   /** Keys of the window system come to the page too: full screen, in a browser that has a keyboard lock. */
   readonly locked: boolean;
+  /** Full screen or the lock was asked for, and the browser did not give it. */
+  readonly refused: boolean;
+}
+
+/** Whether this browser says that a page may come to lock the keyboard. */
+export function mayLock(): boolean {
+  return keyLockOf(navigator) !== null && document.fullscreenEnabled;
 }
 
 /** Takes all keys for the desk while `active`; the handlers of the latest render are called, outside React's own events. */
@@ -32,6 +39,7 @@ export function useTyping({ active, ...handlers }: Typing): KeysHeldBack {
 
 function useKeyLock(active: boolean): KeysHeldBack {
   const [locked, setLocked] = useState(false);
+  const [refused, setRefused] = useState(false);
   useEffect(() => {
     const lock = keyLockOf(navigator);
     if (lock === null || !active) return;
@@ -46,7 +54,9 @@ function useKeyLock(active: boolean): KeysHeldBack {
         () => true,
         () => false,
       );
-      if (!isOver) setLocked(done);
+      if (isOver) return;
+      setLocked(done);
+      setRefused(!done);
     };
     const listen = () => void changed();
     document.addEventListener('fullscreenchange', listen);
@@ -58,7 +68,12 @@ function useKeyLock(active: boolean): KeysHeldBack {
       setLocked(false);
     };
   }, [active]);
-  // A browser may refuse full screen; then everything stays as it is.
-  const enterFullScreen = () => void document.documentElement.requestFullscreen?.().catch(() => {});
-  return { enterFullScreen, locked };
+  const enterFullScreen = () => {
+    setRefused(keyLockOf(navigator) === null);
+    // A browser may refuse full screen; then everything stays as it is.
+    const entering = document.documentElement.requestFullscreen?.();
+    if (entering === undefined) setRefused(true);
+    else void entering.catch(() => setRefused(true));
+  };
+  return { enterFullScreen, locked, refused };
 }

@@ -1,5 +1,8 @@
 import type { Verdict } from '../../../core/check/judge.ts';
 import type { CheckStep } from '../../../core/check/steps.ts';
+import { codeName } from '../../../core/host/code-names.ts';
+import { isCode } from '../../../core/keymap/codes.ts';
+import { type Pause, SILENT_IN_A_ROW } from './use-check-run.ts';
 
 /** How far a check has come. */
 export interface Tally {
@@ -19,12 +22,25 @@ export function tallyWords({ pressed, all, wrong, silent }: Tally): string {
 export function planWords(steps: readonly CheckStep[]): string {
   const chords = steps.filter(({ keys }) => keys.length > 1).length;
   const single = steps.length - chords;
-  return `${count(single, 'key press', 'key presses')} and ${count(chords, 'chord')} will be asked for, one after the other, by the shortest way over the board.`;
+  const parts = [
+    single > 0 ? count(single, 'key press', 'key presses') : '',
+    chords > 0 ? count(chords, 'chord') : '',
+  ];
+  return `Plug in the board that you built, with this design on it. ${parts.filter((part) => part !== '').join(' and ')} will be asked for, one after the other, and the page says what came otherwise.`;
 }
 
-/** Why a check stopped by itself. */
-export function abandonedWords(many: number): string {
-  return `Nothing came of the last ${many} presses, so the check waits for you. They are asked for again; what stays silent then counts as silent.`;
+/** Why a check waits. */
+export function pauseWords(pause: Pause): string {
+  switch (pause.why) {
+    case 'stopped':
+      return 'What was pressed is kept, even if the page is closed.';
+    case 'nobody':
+      return `Nothing came of the last ${SILENT_IN_A_ROW} presses, so the check waits for you. They are asked for again; what stays silent then counts as silent.`;
+    case 'stuck': {
+      const names = pause.codes.map((code) => (isCode(code) ? codeName(code) : code)).join(' and ');
+      return `${names} has not come up again, and would come with everything that follows. Free the key, or press and release it, and go on.`;
+    }
+  }
 }
 
 export function count(many: number, one: string, more = `${one}s`): string {
@@ -44,3 +60,21 @@ export const VERDICT_SIGNS: Readonly<Record<Verdict | 'open', string>> = {
   silent: '–',
   open: '·',
 };
+
+/** What is done before, and the press itself as it is asked for: what is held is also to be let go. */
+export function splitMoves(moves: readonly string[]): {
+  readonly before: readonly string[];
+  readonly press: string;
+} {
+  const at = moves.findLastIndex((move) => !move.startsWith('let '));
+  const move = moves[at] ?? '';
+  const press = `${move.charAt(0).toUpperCase()}${move.slice(1)}`;
+  const before = moves.slice(0, Math.max(0, at));
+  return { before, press: move.startsWith('hold ') ? `${press}, then let go` : press };
+}
+
+/** The same in one line. */
+export function moveWords(moves: readonly string[]): string {
+  const { before, press } = splitMoves(moves);
+  return before.length === 0 ? press.toLowerCase() : `${before.join(', then ')}, and ${press.toLowerCase()}`;
+}

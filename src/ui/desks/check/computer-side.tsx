@@ -1,48 +1,19 @@
-import type { CheckStep } from '../../../core/check/steps.ts';
 import { codeName } from '../../../core/host/code-names.ts';
 import { isCode } from '../../../core/keymap/codes.ts';
 import type { CheckRoom } from '../../../store/check/check.ts';
 import { Button } from '../../widgets/button.tsx';
-import { ByEye } from './by-eye.tsx';
 import styles from './check.module.css';
-import { count } from './check-words.ts';
 import { leftWords, probeCodes, probeWords } from './computer-words.ts';
 import { type Computer, useComputer } from './use-computer.ts';
 
-/** Right of the board: which layout the computer is on, what only full screen can hold back, what is checked by eye. */
-export function ComputerSide({
-  room,
-  locked,
-  lockable,
-  byEye,
-  enterFullScreen,
-}: {
-  readonly room: CheckRoom;
-  readonly locked: boolean;
-  readonly lockable: readonly CheckStep[];
-  readonly byEye: readonly CheckStep[];
-  readonly enterFullScreen: () => void;
-}) {
+/** Which layout the computer is on, as far as it is known, and the presses that tell. */
+export function ComputerSide({ room }: { readonly room: CheckRoom }) {
   const computer = useComputer(room.known.host);
   return (
-    <div className={styles.side}>
-      <section aria-label="This computer">
-        <h2 className={styles.heading}>This computer</h2>
-        <ComputerSays room={room} computer={computer} />
-      </section>
-      {lockable.length > 0 && !locked && (
-        <section aria-label="Kept by the browser">
-          <h2 className={styles.heading}>Kept by the browser</h2>
-          <p>
-            {count(lockable.length, 'shortcut')} of the design {lockable.length === 1 ? 'is' : 'are'} taken by
-            the browser or the window system first. In full screen some browsers give them to the page;
-            elsewhere they are checked by eye.
-          </p>
-          <Button onClick={enterFullScreen}>Full screen</Button>
-        </section>
-      )}
-      <ByEye room={room} steps={locked ? byEye : [...byEye, ...lockable]} />
-    </div>
+    <section aria-label="This computer">
+      <h2 className={styles.heading}>This computer</h2>
+      <ComputerSays room={room} computer={computer} />
+    </section>
   );
 }
 

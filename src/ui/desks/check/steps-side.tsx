@@ -5,6 +5,7 @@ import { layerWords } from '../../../core/keymap/action-words.ts';
 import type { CheckRoom } from '../../../store/check/check.ts';
 import styles from './check.module.css';
 import { VERDICT_SIGNS } from './check-words.ts';
+import { Unreached } from './unreached.tsx';
 
 /** Left of the board: every step as a mark, layer by layer, and how it went. */
 export function StepsSide({
@@ -39,7 +40,10 @@ export function StepsSide({
           </ul>
         </section>
       ))}
-      <p className={styles.quiet}>✓ right, ✗ something else, – nothing came, · not pressed yet.</p>
+      {walk.length > 0 && (
+        <p className={styles.quiet}>✓ right, ✗ something else, – nothing came, · not pressed yet.</p>
+      )}
+      <Unreached room={room} />
     </div>
   );
 }
