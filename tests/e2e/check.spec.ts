@@ -117,8 +117,15 @@ test('Escape, held for a second, gets out', async ({ page }) => {
   await page.getByRole('button', { name: 'Begin' }).click();
   await expect(stage(page)).toBeVisible();
   await page.keyboard.down('Escape');
-  await expect(page.getByRole('region', { name: 'Check', exact: true })).toBeVisible();
+  const goOn = page.getByRole('button', { name: 'Go on' });
+  await expect(goOn).toBeFocused();
   await page.keyboard.up('Escape');
+  // The page has its keys again: the buttons are reached, and it goes on, without a pointer.
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Nothing comes' })).toBeFocused();
+  await page.keyboard.press('Shift+Tab');
+  await page.keyboard.press('Enter');
+  await expect(stage(page)).toBeVisible();
 });
 
 test('a computer on another layout is told before anything is pressed, and a few presses say which it is', async ({

@@ -105,7 +105,13 @@ export function faultWords(keymap: Keymap, fault: BoardFault, steps: StepsInWord
 }
 
 /** What was found wrong by eye, for people. */
-export function eyeFaultWords({ what, expected }: { readonly what: string; readonly expected: string }): FaultWords {
+export function eyeFaultWords({
+  what,
+  expected,
+}: {
+  readonly what: string;
+  readonly expected: string;
+}): FaultWords {
   return {
     what: `${sentence(what)} did not do what it should, by eye: ${expected}.`,
     todo: 'Look at what is bound there on the board, and at whether the system acts on this key at all.',

@@ -65,7 +65,9 @@ export function looksFor(kept: KeptCheck, steps: readonly CheckStep[]): Readonly
   const sought = new Map(steps.map((step) => [step.id, lookText(step)]));
   return new Map(
     kept.byEye
-      .filter(({ step, expected }) => sought.has(step) && (expected === null || sought.get(step) === expected))
+      .filter(
+        ({ step, expected }) => sought.has(step) && (expected === null || sought.get(step) === expected),
+      )
       .map(({ step, verdict }) => [step, verdict]),
   );
 }

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
+import type { EyeVerdict } from '../../../src/core/check/judge.ts';
 import { checkReport } from '../../../src/core/check/report.ts';
 import { reportMarkdown } from '../../../src/core/check/report-markdown.ts';
 import { checkPlan } from '../../../src/core/check/steps.ts';
 import { usHost } from '../../../src/core/host/us.ts';
-import type { EyeVerdict } from '../../../src/core/check/judge.ts';
 import type { Keymap } from '../../../src/core/keymap/types.ts';
 import { A, B, chord, layer, small } from '../keymap/small.ts';
 import { type Faults, walked } from './faulty-board.ts';
@@ -54,7 +54,9 @@ test.each<[EyeVerdict, readonly string[]]>([
 
 test('when it was begun and when something was last taken down', () => {
   expect(reportOf({})).toMatchObject(TIMES);
-  expect(reportMarkdown(reportOf({}))).toContain('Begun 2031-04-05 06:07 UTC, last result 2031-04-06 17:18 UTC');
+  expect(reportMarkdown(reportOf({}))).toContain(
+    'Begun 2031-04-05 06:07 UTC, last result 2031-04-06 17:18 UTC',
+  );
 });
 
 test('what the design gives no way to is told by its name and not by its id', () => {

@@ -4,6 +4,7 @@ import type { CheckStep } from '../../../core/check/steps.ts';
 import type { LegendSource } from '../../../core/host/legend.ts';
 import type { CheckRoom } from '../../../store/check/check.ts';
 import { Button } from '../../widgets/button.tsx';
+import { DeskStage } from '../../widgets/desk-stage.tsx';
 import styles from './check.module.css';
 import { splitMoves, type Tally, tallyWords, verdictWords } from './check-words.ts';
 import type { CheckRun } from './use-check-run.ts';
@@ -26,9 +27,9 @@ export function AskingStage({
   // What began it is gone: from here on a screen reader reads what is asked for.
   useEffect(() => stage.current?.focus(), []);
   return (
-    <section
-      className={styles.stage}
-      aria-label="Press this"
+    <DeskStage
+      label="Press this"
+      centred
       tabIndex={-1}
       ref={stage}
       data-step={step.id}
@@ -46,7 +47,8 @@ export function AskingStage({
       </div>
       <p className={styles.quiet}>
         {stepName(source, step)}: <b className={styles.gives}>{stepGives(source, step)}</b>
-        {step.expects.some(({ code }) => code === 'Escape') && '. Let go soon: held for a second, it stops the check'}
+        {step.expects.some(({ code }) => code === 'Escape') &&
+          '. Let go soon: held for a second, it stops the check'}
       </p>
       <p className={styles.last} role="status" data-verdict={run.last?.result.verdict}>
         {run.last === null ? '' : lastWords(source, run.last)}
@@ -58,9 +60,10 @@ export function AskingStage({
         <span className={styles.quiet}>{tallyWords(tally)}.</span>
       </div>
       <p className={styles.quiet}>
-        Ten seconds without a key count as nothing. Escape held for a second stops; then Tab reaches the buttons.
+        Ten seconds without a key count as nothing. Escape held for a second stops; then Tab reaches the
+        buttons.
       </p>
-    </section>
+    </DeskStage>
   );
 }
 
@@ -73,7 +76,7 @@ function lastWords(source: LegendSource, { result, step, again }: NonNullable<Ch
 /** The middle of the desk while the browser has not yet given its keys up. */
 export function AwaitingStage({ run }: { readonly run: CheckRun }) {
   return (
-    <section className={styles.stage} aria-label="Press this">
+    <DeskStage label="Press this" centred>
       <p className={styles.press} role="status">
         Waiting for the browser to give its keys up…
       </p>
@@ -81,6 +84,6 @@ export function AwaitingStage({ run }: { readonly run: CheckRun }) {
         <Button onClick={run.stop}>Stop</Button>
         <span className={styles.quiet}>It may ask for your leave. Escape for a second stops.</span>
       </div>
-    </section>
+    </DeskStage>
   );
 }

@@ -28,7 +28,9 @@ export function ByEye({
       <h2 className={styles.heading}>
         To check by eye <span className={styles.quiet}>{looked(steps)}</span>
       </h2>
-      <p className={styles.quiet}>Press each on the board, look at what happens, and mark it right or wrong.</p>
+      <p className={styles.quiet}>
+        Press each on the board, look at what happens, and mark it right or wrong.
+      </p>
       {reasons.map((why) => {
         const own = steps.filter(({ sight }) => sight.why === why);
         return (

@@ -8,6 +8,7 @@ import { type CheckRoom, useCheck, useCheckRoom, useOpenCheck } from '../../../s
 import { keptResult, looksFor, resultsFor } from '../../../store/check/kept-check.ts';
 import { Elsewhere } from '../../board/elsewhere.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
+import { DeskStage } from '../../widgets/desk-stage.tsx';
 import { AskingStage, AwaitingStage } from './asking-stage.tsx';
 import { ByEye } from './by-eye.tsx';
 import styles from './check.module.css';
@@ -38,7 +39,7 @@ function Desk() {
       leftLabel="To press"
       leftBadge={walk.length - checked.length === 0 ? null : walk.length - checked.length}
       main={
-        <div className={styles.main} data-active={asked !== null || run.awaitsLock}>
+        <div className={styles.main}>
           <Stage {...desk} />
           {failed !== null && (
             <p role="alert">
@@ -67,11 +68,13 @@ type DeskState = ReturnType<typeof useDesk>;
 function Stage(desk: DeskState) {
   const { room, walk, run, tally, byEye } = desk;
   if (room.plan === null) {
-    const words = room.failed ? 'What there is to press could not be worked out.' : 'Working out what to press…';
+    const words = room.failed
+      ? 'What there is to press could not be worked out.'
+      : 'Working out what to press…';
     return (
-      <p className={styles.stage} role="status">
-        {words}
-      </p>
+      <DeskStage label="Check">
+        <p role="status">{words}</p>
+      </DeskStage>
     );
   }
   if (desk.readOnly) return <Elsewhere label="Check" todo="Check it" />;
@@ -83,14 +86,14 @@ function Stage(desk: DeskState) {
 
 function NothingToPress({ someByEye }: { readonly someByEye: boolean }) {
   return (
-    <section className={styles.stage} aria-label="Check">
-      <h2 className={styles.title}>Nothing to press yet</h2>
+    <DeskStage label="Check">
+      <h2>Nothing to press yet</h2>
       <p>
         {someByEye
           ? 'All that this design does can only be checked by eye: it is listed at the right.'
           : 'This design has nothing on its keys that a press could show. Place something on the design desk first.'}
       </p>
-    </section>
+    </DeskStage>
   );
 }
 
@@ -133,7 +136,21 @@ function useDesk(room: CheckRoom) {
   );
   const of = (verdict: string) => checked.filter(({ result }) => result.verdict === verdict).length;
   const tally = { pressed: checked.length, all: walk.length, wrong: of('wrong'), silent: of('silent') };
-  return { room, check, failed, startOver, readOnly, lockable, byEye, looks, walk, checked, tally, results, run };
+  return {
+    room,
+    check,
+    failed,
+    startOver,
+    readOnly,
+    lockable,
+    byEye,
+    looks,
+    walk,
+    checked,
+    tally,
+    results,
+    run,
+  };
 }
 
 /** The report of what was pressed and looked at so far; null while a step is asked for, and where nothing was. */

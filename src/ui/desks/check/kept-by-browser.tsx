@@ -21,8 +21,8 @@ export function KeptByBrowser({
     <section aria-label="Kept by the browser">
       <h2 className={styles.heading}>Kept by the browser</h2>
       <p>
-        {count(steps.length, 'shortcut')} of the design {isOne ? 'is' : 'are'} taken by the browser or the window
-        system first. {waysWords(run.refused)}
+        {count(steps.length, 'shortcut')} of the design {isOne ? 'is' : 'are'} taken by the browser or the
+        window system first. {waysWords(run.refused)}
       </p>
       {mayLock() && !readOnly && (
         <Button onClick={run.pressLockable}>

@@ -6,6 +6,7 @@ import type { CheckRoom } from '../../../store/check/check.ts';
 import { OtherLayout } from '../../board/typing/other-layout.tsx';
 import { mayLock } from '../../board/typing/use-typing.ts';
 import { Button } from '../../widgets/button.tsx';
+import { DeskStage } from '../../widgets/desk-stage.tsx';
 import styles from './check.module.css';
 import { count, moveWords, pauseWords, planWords, type Tally, tallyWords } from './check-words.ts';
 import type { CheckRun } from './use-check-run.ts';
@@ -27,8 +28,8 @@ export function RestingStage(props: Resting) {
   const isOver = run.step === null;
   const { title, goOn } = useFocusAfter(run, isOver);
   return (
-    <section className={styles.stage} aria-label="Check">
-      <h2 className={styles.title} tabIndex={-1} ref={title}>
+    <DeskStage label="Check">
+      <h2 tabIndex={-1} ref={title}>
         {titleWords(run, isOver)}
       </h2>
       <p>{tally.pressed > 0 ? `${tallyWords(tally)}.` : planWords(walk)}</p>
@@ -47,7 +48,7 @@ export function RestingStage(props: Resting) {
       )}
       {isOver && <LockableLeft {...props} />}
       <RestingButtons {...props} goOn={goOn} />
-    </section>
+    </DeskStage>
   );
 }
 
@@ -72,8 +73,9 @@ function LockableLeft({ lockable, run }: Resting) {
   if (lockable.length === 0) return null;
   return (
     <p>
-      {count(lockable.length, 'shortcut')} that the browser keeps for itself {lockable.length === 1 ? 'is' : 'are'}{' '}
-      left, to be {mayLock() && !run.refused ? 'pressed in full screen or checked by eye' : 'checked by eye'}.
+      {count(lockable.length, 'shortcut')} that the browser keeps for itself{' '}
+      {lockable.length === 1 ? 'is' : 'are'} left, to be{' '}
+      {mayLock() && !run.refused ? 'pressed in full screen or checked by eye' : 'checked by eye'}.
     </p>
   );
 }

@@ -80,7 +80,7 @@ export function useCheckRun({ seen, lockable, results, readOnly, note }: CheckWa
   const walk = isLocked ? [...seen, ...lockable] : seen;
   const next = walk.find(({ id }) => wanted.includes(id)) ?? walk.find(({ id }) => !results.has(id)) ?? null;
   const step = awaitsLock ? null : next;
-  const active = isBegun && !readOnly && step !== null;
+  const active = isBegun && step !== null;
 
   const halt = useCallback((why: Pause | null) => {
     setBegun(false);
@@ -148,6 +148,7 @@ export function useCheckRun({ seen, lockable, results, readOnly, note }: CheckWa
   // The next render walks on over what the lock brings.
   if (locked !== isLocked) setLocked(locked);
   if (awaitsLock && locked) awaitLock(false);
+  if (isBegun && readOnly) halt({ why: 'stopped' });
   // What is over does not go on by itself when something is left again.
   if (isBegun && (awaitsLock ? refused : next === null && locked === isLocked)) halt(null);
 

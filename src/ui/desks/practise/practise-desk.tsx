@@ -41,7 +41,7 @@ export function PractiseDesk() {
       leftLabel="To learn"
       leftBadge={waiting === 0 ? null : waiting}
       main={
-        <div className={styles.main} data-active={running.active}>
+        <div className={styles.main}>
           <Stage room={room} running={running} session={session} hint={hint} />
           {running.active ? (
             <div className={styles.board}>

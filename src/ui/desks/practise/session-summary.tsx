@@ -12,7 +12,7 @@ export function Welcome({ room }: { readonly room: Room }) {
   const moved = room.ranked.filter(({ standing }) => standing === 'changed').length;
   return (
     <>
-      <h2 className={styles.title}>A few minutes of this design</h2>
+      <h2>A few minutes of this design</h2>
       <p>{waitingWords(room.ranked, group)}</p>
       {moved > 0 && (
         <p className={styles.quiet}>What has moved comes first; what was learnt of the rest is kept.</p>
@@ -32,7 +32,7 @@ export function SessionSummary({ room, session }: { readonly room: Room; readonl
     needs.map((need) => signOf(need, keymap, host).glyph).join('  ');
   return (
     <>
-      <h2 className={styles.title}>Done</h2>
+      <h2>Done</h2>
       <p>{sessionWords(session)}</p>
       <div className={styles.columns}>
         {faults.length > 0 && (

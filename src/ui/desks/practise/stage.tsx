@@ -4,8 +4,10 @@ import type { Session } from '../../../core/practice/session.ts';
 import { useBench } from '../../../store/bench.ts';
 import { useHost } from '../../../store/hosts.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
+import { Elsewhere } from '../../board/elsewhere.tsx';
 import { OtherLayout } from '../../board/typing/other-layout.tsx';
 import { Button } from '../../widgets/button.tsx';
+import { DeskStage } from '../../widgets/desk-stage.tsx';
 import type { Hint } from './hint.ts';
 import styles from './practise.module.css';
 import { minutesWords, promptReason } from './practise-words.ts';
@@ -27,7 +29,7 @@ export function Stage(props: {
   if (session !== null && running.active) {
     return <Prompting room={room} running={running} session={session} hint={hint} />;
   }
-  if (readOnly) return <Elsewhere />;
+  if (readOnly) return <Elsewhere label="Practise" todo="Practise it" />;
   return session !== null ? (
     <Paused session={session} running={running} />
   ) : (
@@ -49,7 +51,7 @@ function Prompting({
   const prompt = session.prompts.at(-1);
   if (prompt === undefined) return null;
   return (
-    <section className={styles.stage} aria-label="Drill">
+    <DeskStage label="Drill" centred>
       <p className={styles.reason}>{promptReason(prompt, room.textTitle)}</p>
       <PromptLine prompt={prompt} session={session} keymap={room.keymap} host={room.host} />
       <Word room={room} running={running} session={session} hint={hint} />
@@ -70,7 +72,7 @@ function Prompting({
           Escape held for half a second shows the hint; held for a second it pauses.
         </span>
       </div>
-    </section>
+    </DeskStage>
   );
 }
 
@@ -117,24 +119,11 @@ function TimeLine({ session }: { readonly session: Session }) {
   );
 }
 
-/** Two tabs that practise one design would write over each other. */
-function Elsewhere() {
-  return (
-    <section className={styles.stage} aria-label="Practise">
-      <h2 className={styles.title}>Open in another tab</h2>
-      <p>
-        This design is being worked on in another tab of this browser. Practise it there, or take it over here
-        first.
-      </p>
-    </section>
-  );
-}
-
 function Paused({ session, running }: { readonly session: Session; readonly running: Running }) {
   const end = usePractice((state) => state.end);
   return (
-    <section className={styles.stage} aria-label="Paused session">
-      <h2 className={styles.title}>Paused</h2>
+    <DeskStage label="Paused session">
+      <h2>Paused</h2>
       <p>
         {minutesWords(session.activeMs, session.minutes)}, {session.attempts.length} typed. Nothing of it is
         lost, even if the page is closed.
@@ -145,7 +134,7 @@ function Paused({ session, running }: { readonly session: Session; readonly runn
         </Button>
         <Button onClick={end}>End the session</Button>
       </div>
-    </section>
+    </DeskStage>
   );
 }
 
@@ -159,7 +148,7 @@ function Idle({ room, running }: { readonly room: Room; readonly running: Runnin
   const { host, table } = useHost(room.keymap);
   const cannot = room.ranked.every((need) => group !== null && need.group !== group);
   return (
-    <section className={styles.stage} aria-label="Practise">
+    <DeskStage label="Practise">
       {isRecent ? <SessionSummary room={room} session={last} /> : <Welcome room={room} />}
       {isBreak && (
         <p className={styles.rest} role="status">
@@ -175,6 +164,6 @@ function Idle({ room, running }: { readonly room: Room; readonly running: Runnin
       <div className={styles.how}>
         <SessionChoices board={room.keymap.board} />
       </div>
-    </section>
+    </DeskStage>
   );
 }
