@@ -62,13 +62,14 @@ test('a check goes along, the open one and one of another design', async () => {
   const check = makeCheck(values, () => 5);
   const renaming = new Map([['k1', 'k2']]);
   await check.getState().open('d1');
-  check.getState().tick('base k1 tap', true);
-  await values.set('d2', { ...NO_CHECK, byEye: ['base k1 tap'] });
+  const look = { step: 'base k1 tap', verdict: 'right', expected: 'KeyA' } as const;
+  check.getState().look(look);
+  await values.set('d2', { ...NO_CHECK, byEye: [look] });
   await check.getState().renameKeys('d1', renaming);
   await check.getState().renameKeys('d2', renaming);
-  expect(check.getState().check.byEye).toEqual(['base k2 tap']);
-  expect(await values.get('d1')).toMatchObject({ byEye: ['base k2 tap'] });
-  expect(await values.get('d2')).toMatchObject({ byEye: ['base k2 tap'] });
+  expect(check.getState().check.byEye).toEqual([{ ...look, step: 'base k2 tap' }]);
+  expect(await values.get('d1')).toMatchObject({ byEye: [{ step: 'base k2 tap' }] });
+  expect(await values.get('d2')).toMatchObject({ byEye: [{ step: 'base k2 tap' }] });
 });
 
 test('kept things of a design go along, those of others stay', async () => {
