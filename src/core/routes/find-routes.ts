@@ -3,8 +3,8 @@ import { type Need, needText } from '../keymap/need.ts';
 import type { Keymap } from '../keymap/types.ts';
 import { eventsOf, movesTo } from './events.ts';
 import { type Plan, planOf } from './plan.ts';
-import { type Found, searchWays } from './search.ts';
 import type { NeedRoute, Route, Step } from './types.ts';
+import { type Found, searchWays } from './ways.ts';
 
 /**
  * How each need is typed on a design, in the order asked: the cheapest route by (strokes, presses, holds, ms of waiting);

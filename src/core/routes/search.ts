@@ -1,22 +1,14 @@
-import type { HostLayout } from '../host/host-layout.ts';
-import type { Need } from '../keymap/need.ts';
-import { type Act, signUnder } from './act.ts';
+import { type Act, type ModifierSet, signUnder } from './act.ts';
+import type { FewestPresses } from './fewest-presses.ts';
 import { effectOf, Frontier } from './frontier.ts';
-import { type Goals, goalsOf, MOST_STROKES } from './goals.ts';
-import { meansOf } from './means.ts';
+import type { Goals } from './goals.ts';
 import { Outlook } from './outlook.ts';
-import type { Plan } from './plan.ts';
+import type { LayerSet, Plan } from './plan.ts';
 import type { Press } from './press.ts';
 import { eachPress } from './presses.ts';
 import { restFrom } from './rest.ts';
 import { endsAtRest, modifiersOn, REST, rankOf, type State, turnedOn } from './state.ts';
 import { afterPress, eachRelease, spent } from './steps-of-state.ts';
-
-/** The cheapest way to a need: the state in which it has been typed and only keys are left to be let go. */
-export interface Found {
-  readonly end: State;
-  readonly strokes: number;
-}
 
 /**
  * States looked at for one number of strokes before the search stops. No design of a person has come near it; a need
@@ -24,42 +16,31 @@ export interface Found {
  */
 const MOST_STATES = 20_000;
 
-/** Searches the cheapest way to each need, by (strokes, presses, holds, ms), then without a clumsy press, then by what was found first. */
-export function searchWays(plan: Plan, host: HostLayout, needs: readonly Need[]): readonly (Found | null)[] {
-  const found: (Found | null)[] = needs.map(() => null);
-  const means = meansOf(plan);
-  for (let strokes = 1; strokes <= MOST_STROKES; strokes++) {
-    const open = needs.flatMap((_, index) => (found[index] === null ? [index] : []));
-    const goals = goalsOf(needs, open, host, strokes, means);
-    if (goals.setsOf.size === 0 && goals.bare.size === 0) continue;
-    const ends = new Search(plan, goals).run();
-    for (const [index, end] of ends) found[index] = { end, strokes };
-  }
-  return found;
-}
-
 interface Best {
   readonly end: State;
   readonly rank: number;
 }
 
-/** One search over the states, for needs of one number of strokes. */
-class Search {
+/** One search over the states, for needs of one number of strokes, each within the presses that `fewest` has been told. */
+export class Search {
   readonly #plan: Plan;
   readonly #goals: Goals;
   readonly #frontier = new Frontier();
   readonly #best = new Map<number, Best>();
   readonly #restless = new Set<string>();
+  readonly #fewest: FewestPresses;
   readonly #outstanding: Set<number>;
   readonly #outlook: Outlook;
 
-  constructor(plan: Plan, goals: Goals) {
+  constructor(plan: Plan, goals: Goals, needs: Set<number>, fewest: FewestPresses) {
     this.#plan = plan;
     this.#goals = goals;
-    this.#outstanding = new Set([...goals.setsOf.keys(), ...goals.bare.values()]);
+    this.#fewest = fewest;
+    this.#outstanding = needs;
     this.#outlook = new Outlook(plan, goals, this.#outstanding);
   }
 
+  /** Per need the cheapest end that was seen: sure to be the cheapest of all where it lies within the need's presses. */
   run(): ReadonlyMap<number, State> {
     this.#frontier.push(REST);
     let bucket = -1;
@@ -90,7 +71,13 @@ class Search {
 
   #isPromising(state: State): boolean {
     if (!this.#outlook.isOpen(state.node) || !this.#outlook.isUseful(null, modifiersOn(state))) return false;
-    return (turnedOn(state) & ~this.#outlook.layers(null)) === 0;
+    const layers = turnedOn(state);
+    if ((layers & ~this.#outlook.layers(null)) !== 0) return false;
+    return state.presses <= this.#fewest.mostAt(state.node, layers, modifiersOn(state));
+  }
+
+  #push(state: State): void {
+    if (this.#isPromising(state)) this.#frontier.push(state);
   }
 
   #expand(state: State): void {
@@ -104,26 +91,52 @@ class Search {
       }
       if (!press.kept) this.#bare(state, modifiers, press);
       const next = afterPress(this.#plan, state, press, null);
-      if (next !== null && this.#outlook.isUseful(node, modifiersOn(next))) this.#frontier.push(next);
+      if (next !== null && this.#outlook.isUseful(node, modifiersOn(next))) this.#push(next);
     });
-    eachRelease(state, (next) => this.#frontier.push(next));
+    eachRelease(state, (next) => this.#push(next));
   }
 
   /** Whether a press of this action can come to anything here. */
   #wants(state: State, modifiers: number, node: number | null, act: Act, kept: boolean): boolean {
-    if (act.kind === 'type') {
-      if (kept) return false;
-      if (act.signs.length === 0) return state.latchedLayers !== 0 && modifiers === 0;
-      const goal = this.#goals.nodes[state.node];
-      return goal?.hits.has(signUnder(act, act.signs[0] ?? 0, modifiers)) ?? false;
-    }
+    if (act.kind === 'type') return !kept && this.#wantsStrokes(state, modifiers, act);
     if (act.kind === 'none') return false;
-    if (act.kind === 'modifiers' && !kept)
-      return this.#goals.bare.size > 0 && modifiers === 0 && state.node === 0;
-    if (act.kind === 'modifiers' || act.kind === 'modifier') {
-      return this.#outlook.isUseful(node, modifiers | act.set);
+    if (act.kind === 'modifiers' && !kept) {
+      return modifiers === 0 && state.node === 0 && this.#fewest.mayBeBare(state.presses + 1);
     }
-    return (kept || act.mode !== 'while-held') && ((this.#outlook.layers(node) >>> act.layer) & 1) === 1;
+    if (act.kind === 'modifiers' || act.kind === 'modifier') {
+      if (!this.#outlook.isUseful(node, modifiers | act.set)) return false;
+      return this.#isNear(state, turnedOn(state), modifiers | act.set) || this.#mayBeBare(state);
+    }
+    if ((!kept && act.mode === 'while-held') || ((this.#outlook.layers(node) >>> act.layer) & 1) === 0)
+      return false;
+    return this.#isNear(state, turnedOn(state) | (1 << act.layer), modifiers);
+  }
+
+  /** Whether a need can be had within its limit one press later, when these are on. */
+  #isNear(state: State, layers: LayerSet, modifiers: ModifierSet): boolean {
+    return state.presses < this.#fewest.mostAt(state.node, layers, modifiers);
+  }
+
+  #mayBeBare(state: State): boolean {
+    return state.node === 0 && this.#fewest.mayBeBare(state.presses + 1);
+  }
+
+  #wantsStrokes(state: State, modifiers: ModifierSet, act: Extract<Act, { kind: 'type' }>): boolean {
+    const [first, ...more] = act.signs;
+    if (first === undefined) return state.latchedLayers !== 0 && modifiers === 0;
+    const hit = this.#goals.nodes[state.node]?.hits.get(signUnder(act, first, modifiers));
+    if (hit === undefined) return false;
+    if (more.length > 0) return hit.next >= 0;
+    const presses = state.presses + 1;
+    if (hit.needs.some((need) => this.#mayBeBetter(need, presses))) return true;
+    return hit.next >= 0 && presses <= this.#fewest.mostAt(hit.next, turnedOn(state), modifiers);
+  }
+
+  /** Whether a way of so many presses to a need would count. */
+  #mayBeBetter(need: number, presses: number): boolean {
+    if (!this.#outstanding.has(need)) return false;
+    const best = this.#best.get(need);
+    return best === undefined || presses <= best.end.presses;
   }
 
   #strokes(state: State, modifiers: number, press: Press, act: Extract<Act, { kind: 'type' }>): void {
@@ -131,7 +144,7 @@ class Search {
     if (signs.length === 0) {
       // A character that the host cannot type sends nothing, but uses up latched layers.
       const next = afterPress(this.#plan, state, press, state.node);
-      if (next !== null) this.#frontier.push(next);
+      if (next !== null) this.#push(next);
       return;
     }
     let node = state.node;
@@ -147,7 +160,7 @@ class Search {
       if (hit.needs.length > 0) this.#reach(hit.needs, afterPress(this.#plan, state, press, 0));
       if (hit.next >= 0 && !press.kept) {
         const next = afterPress(this.#plan, state, press, hit.next);
-        if (next !== null) this.#frontier.push(next);
+        if (next !== null) this.#push(next);
       }
     }
   }
