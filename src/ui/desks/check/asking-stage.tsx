@@ -59,7 +59,7 @@ export function AskingStage({
         <Button onClick={run.stop}>Stop</Button>
         <span className={styles.quiet}>{tallyWords(tally)}.</span>
       </div>
-      <p className={styles.quiet}>
+      <p className={styles.ways}>
         Ten seconds without a key count as nothing. Escape held for a second stops; then Tab reaches the
         buttons.
       </p>
@@ -70,7 +70,8 @@ export function AskingStage({
 function lastWords(source: LegendSource, { result, step, again }: NonNullable<CheckRun['last']>): string {
   const said = verdictWords(result.verdict, cameWords(result));
   if (again) return `${said} Once more, please.`;
-  return result.verdict === 'right' ? said : `${stepName(source, step)}: ${said}`;
+  if (result.verdict === 'right') return said;
+  return `${stepName(source, step)}: ${said.charAt(0).toLowerCase()}${said.slice(1)}`;
 }
 
 /** The middle of the desk while the browser has not yet given its keys up. */

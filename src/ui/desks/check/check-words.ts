@@ -50,7 +50,7 @@ export function count(many: number, one: string, more = `${one}s`): string {
 /** What became of the press before. */
 export function verdictWords(verdict: Verdict, came: string): string {
   if (verdict === 'right') return 'Right.';
-  return verdict === 'silent' ? 'Nothing came.' : `Came: ${came}.`;
+  return verdict === 'silent' ? 'Nothing came.' : `Came ${came}.`;
 }
 
 /** How a verdict is marked beside its colour. */

@@ -22,7 +22,7 @@ export function KeptByBrowser({
       <h2 className={styles.heading}>Kept by the browser</h2>
       <p>
         {count(steps.length, 'shortcut')} of the design {isOne ? 'is' : 'are'} taken by the browser or the
-        window system first. {waysWords(run.refused)}
+        window system first. {waysWords(run.refused, isOne ? 'it' : 'them')}
       </p>
       {mayLock() && !readOnly && (
         <Button onClick={run.pressLockable}>
@@ -33,9 +33,9 @@ export function KeptByBrowser({
   );
 }
 
-function waysWords(refused: boolean): string {
-  if (!mayLock()) return 'This browser gives them to no page, so they are checked by eye.';
+function waysWords(refused: boolean, them: string): string {
+  if (!mayLock()) return `This browser gives ${them} to no page, so look by eye.`;
   return refused
-    ? 'The browser did not give them up just now. They can be checked by eye.'
-    : 'In full screen this browser can give them to the page; or they are checked by eye.';
+    ? `The browser did not give ${them} up just now; look by eye, or try once more.`
+    : `In full screen this browser can give ${them} to the page; or look by eye.`;
 }
