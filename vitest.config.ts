@@ -12,12 +12,12 @@ export default defineConfig({
     projects: [
       {
         test: {
-          name: 'core',
+          name: 'pure',
           environment: 'node',
           testTimeout,
-          // Core is pure: its files may share their modules, which spares most of the time. The face's share no page.
+          // What needs no page keeps nothing between tests: its files may share their modules, which spares most of the time.
           isolate: false,
-          include: ['tests/core/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/architecture/**/*.test.ts'],
+          include: ['tests/**/*.test.ts'],
         },
       },
       {
@@ -26,7 +26,8 @@ export default defineConfig({
           name: 'face',
           environment: 'happy-dom',
           testTimeout,
-          include: ['tests/ui/**/*.test.{ts,tsx}', 'tests/store/**/*.test.ts'],
+          // Each with a page and modules of its own: for tests that render something, or touch a page.
+          include: ['tests/**/*.test.tsx'],
           setupFiles: ['tests/ui/setup.ts'],
         },
       },

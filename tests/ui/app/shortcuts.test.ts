@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { expect, test } from 'vitest';
 import { isTextField } from '../../../src/ui/app/is-text-field.ts';
 import { commandOf } from '../../../src/ui/app/shortcuts.ts';

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { samePlain } from '../../../src/core/base/same-plain.ts';
