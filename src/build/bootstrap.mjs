@@ -39,16 +39,19 @@ function isDebianRoot() {
   return process.platform === 'linux' && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
 }
 
-function installBrowser() {
+/** By Debian's own packages; the headless shell is the lighter, and not every release has it. */
+function installByApt() {
   const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
-  if (
-    isDebianRoot() &&
-    run('apt-get', ['update', '-qq'], quiet) &&
-    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], quiet) &&
-    findBrowser() !== undefined
-  ) {
-    return;
-  }
+  const install = (name) =>
+    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', name], quiet) &&
+    findBrowser() !== undefined;
+  return (
+    run('apt-get', ['update', '-qq'], quiet) && (install('chromium-headless-shell') || install('chromium'))
+  );
+}
+
+function installBrowser() {
+  if (isDebianRoot() && installByApt()) return;
   if (run('npx', ['playwright', 'install', 'chromium']) && findBrowser() !== undefined) return;
   stop(
     'No Chromium was found and none could be installed: install Chromium, Chrome or Edge, or name one in HANDFUL_BROWSER.',

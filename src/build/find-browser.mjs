@@ -1,9 +1,15 @@
-/** Where a Chromium is on this machine: an installed Chromium, Chrome or Edge first, else Playwright's own. Node built-ins only. */
+/**
+ * Where a Chromium is on this machine: an installed one without a window first, then a whole Chromium, Chrome or Edge, else
+ * Playwright's own. Node built-ins only. All who ask are headless, and a whole browser makes a page at twice the cost: it
+ * draws its own bars into memory for each.
+ */
 import { accessSync, constants, existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, join } from 'node:path';
 
 const NAMES = [
+  'chromium-headless-shell',
+  'chrome-headless-shell',
   'chromium',
   'chromium-browser',
   'google-chrome-stable',
