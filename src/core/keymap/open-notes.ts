@@ -1,5 +1,5 @@
 import { chordById } from './lookup.ts';
-import type { DiaryNote, KeyId, Keymap } from './types.ts';
+import type { DiaryNote, KeyId, Keymap, LayerId } from './types.ts';
 
 const NONE: readonly DiaryNote[] = [];
 
@@ -16,4 +16,9 @@ export function openNotesAbout(keymap: Keymap, key: KeyId): readonly DiaryNote[]
       keys?.includes(key) === true ||
       (chord !== undefined && chordById(keymap, chord)?.keys.includes(key) === true),
   );
+}
+
+/** The open notes that are pinned to a layer, whatever else they are about. */
+export function openNotesOfLayer(keymap: Keymap, id: LayerId): readonly DiaryNote[] {
+  return openNotes(keymap).filter(({ layer }) => layer === id);
 }

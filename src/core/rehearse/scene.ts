@@ -89,6 +89,18 @@ export function lanesOf({ keymap, presses }: Run, names: Names): readonly Lane[]
   return lanes;
 }
 
+/** Of a run's lanes, those on which there is a press or something waits between two times, ms: where there is no room for all. */
+export function lanesSeen(run: Run, lanes: readonly Lane[], from: number, to: number): readonly Lane[] {
+  const { bars, bands } = sceneOf(run, lanes, from, to);
+  const used = new Set([...bars.map(({ lane }) => lane), ...bands.flatMap(({ lanes: on }) => on)]);
+  const seen = lanes.filter((_, at) => used.has(at));
+  return seen.map((lane, at) => {
+    const before = seen[at - 1];
+    const startsHand = before?.hand !== lane.hand;
+    return { ...lane, startsHand, startsFinger: startsHand || before.finger !== lane.finger };
+  });
+}
+
 /** What lies between two times, ms; everything that reaches into them is in it. */
 export function sceneOf(run: Run, lanes: readonly Lane[], from: number, to: number): Scene {
   const laneOf = new Map(lanes.map(({ key }, lane) => [key, lane]));

@@ -13,6 +13,8 @@ export interface DeskFrameProps {
   /** What a closed side still shows, for instance how many findings there are. */
   readonly leftBadge?: ReactNode;
   readonly rightBadge?: ReactNode;
+  /** The main part takes more of a phone's height than a board needs. */
+  readonly isTall?: boolean;
 }
 
 type Side = 'left' | 'right';
@@ -50,7 +52,7 @@ export function DeskFrame(props: DeskFrameProps) {
   const left = side('left', props.leftLabel, props.leftBadge, props.left);
   const right = side('right', props.rightLabel, props.rightBadge, props.right);
   const main = (
-    <main key="main" className={styles.main}>
+    <main key="main" className={styles.main} data-tall={props.isTall === true}>
       {props.main}
     </main>
   );

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { openNotesAbout } from '../../../src/core/keymap/open-notes.ts';
+import { openNotesAbout, openNotesOfLayer } from '../../../src/core/keymap/open-notes.ts';
 import { stateDigest } from '../../../src/core/rehearse/state-digest.ts';
 import { sample } from '../rehearse/played.ts';
 
@@ -30,6 +30,12 @@ test('a key has the open notes pinned to it and to its chords', () => {
     [],
   ]);
   expect(openNotesAbout(sample, 'R')).toEqual([]);
+  const ofLayer = (layer: string) => openNotesOfLayer(keymap, layer).map(({ id }) => id);
+  expect([ofLayer('digits'), ofLayer('base'), openNotesOfLayer(sample, 'digits')]).toEqual([
+    ['layer'],
+    [],
+    [],
+  ]);
 });
 
 test('the digest of a design changes with what presses do, not with its name, notes or diary', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { lanesOf, sceneOf } from '../../../src/core/rehearse/scene.ts';
+import { lanesOf, lanesSeen, sceneOf } from '../../../src/core/rehearse/scene.ts';
 import { namesIn, played } from './played.ts';
 
 const run = played('R↓0 T↓30 R↑80 T↑90 F↓300 F↑390 J↓500 J↑560 A↓700 A↑780');
@@ -15,6 +15,20 @@ describe('the time line', () => {
       'T',
       '| J',
     ]);
+  });
+
+  test.each([
+    [-1000, 5000, '| A F R T | J'],
+    [0, 85, '| R T'],
+    // F is up, but its threshold still runs.
+    [400, 600, '| F | J'],
+    [600, 650, ''],
+  ])('of its lanes, those with something from %d to %d ms', (from, to, seen) => {
+    const words = lanesSeen(run, lanes, from, to).map(({ label, startsHand, startsFinger }) => {
+      expect(startsFinger || label !== 'A').toBe(true);
+      return startsHand ? `| ${label}` : label;
+    });
+    expect(words.join(' ')).toBe(seen);
   });
 
   test('a bar for each press, with when it was decided', () => {

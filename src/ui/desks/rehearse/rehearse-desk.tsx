@@ -21,6 +21,7 @@ export function RehearseDesk() {
     <DeskFrame
       left={<SourcePanel toType={toType} onToType={setToType} />}
       leftLabel="Presses"
+      isTall
       main={
         <div className={styles.main}>
           <TypingBar toType={toType} />

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Lane } from '../../../../src/core/rehearse/scene.ts';
-import { layoutOf, ROW, RULER } from '../../../../src/ui/desks/rehearse/time-line/layout.ts';
+import { fitsIn, layoutOf, ROW, RULER } from '../../../../src/ui/desks/rehearse/time-line/layout.ts';
 
 const lanes = (count: number): readonly Lane[] =>
   Array.from({ length: count }, (_, at) => ({
@@ -19,6 +19,14 @@ describe('the layout of the time line', () => {
     for (const [at, top] of tops.entries())
       expect(top + laneHeight).toBeLessThanOrEqual(tops[at + 1] ?? whyTop);
     expect(height).toBe(600);
+  });
+
+  test('lanes fit as long as they need not be scrolled', () => {
+    for (const count of [1, 5, 12, 20, 36])
+      expect([count, fitsIn(lanes(count), 300, false)]).toEqual([
+        count,
+        layoutOf(lanes(count), 300, false, 0).height === 300,
+      ]);
   });
 
   test('more lanes than fit make it higher; its rows stay at the foot of what is seen', () => {

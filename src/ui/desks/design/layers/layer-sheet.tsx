@@ -1,6 +1,7 @@
 import { useDndContext, useDraggable, useDroppable } from '@dnd-kit/core';
 import { type KeyboardEvent, useEffect, useLayoutEffect, useRef } from 'react';
 import type { EntryWords } from '../../../../core/findings/entry-words.ts';
+import { openNotesOfLayer } from '../../../../core/keymap/open-notes.ts';
 import type { Layer } from '../../../../core/keymap/types.ts';
 import { useBench } from '../../../../store/bench.ts';
 import { MenuButton } from '../../../widgets/menu.tsx';
@@ -73,6 +74,11 @@ export function LayerSheet({
         <span className={styles.name}>{layer.name}</span>
         <span className={entry?.canEnter === false ? styles.noEntry : styles.entry}>{entry?.sentence}</span>
         <span className={styles.bound}>{bound === 1 ? '1 key' : `${bound} keys`}</span>
+        {openNotesOfLayer(keymap, layer.id).map(({ id, text }) => (
+          <span key={id} className={styles.noted} data-note={id}>
+            Noted: {text}
+          </span>
+        ))}
       </button>
       <MenuButton
         label={`More for layer ${layer.name}`}

@@ -22,6 +22,17 @@ const FINGER_GAP = 4;
 const HAND_GAP = 20;
 const LANE = { least: 11, most: 26 };
 
+/** Whether the lanes, as thin as can be read, need no scrolling. */
+export function fitsIn(lanes: readonly Lane[], height: number, hasOther: boolean): boolean {
+  return roomFor(lanes, height, hasOther) >= LANE.least * lanes.length;
+}
+
+/** What height is left for lanes without the gaps between them. */
+function roomFor(lanes: readonly Lane[], height: number, hasOther: boolean): number {
+  const gaps = lanes.reduce((sum, lane) => sum + gapBefore(lane), 0);
+  return height - RULER - (hasOther ? 3 * ROW : 2 * ROW) - gaps - 8;
+}
+
 /**
  * Lays the lanes out in so much height; they get no thinner than can be read, and then it is higher than what is seen
  * of it, which begins at scrollTop.
@@ -34,8 +45,7 @@ export function layoutOf(
 ): Layout {
   const rows = hasOther ? 3 * ROW : 2 * ROW;
   const gaps = lanes.map(gapBefore);
-  const gapSum = gaps.reduce((sum, gap) => sum + gap, 0);
-  const room = height - RULER - rows - gapSum - 8;
+  const room = roomFor(lanes, height, hasOther);
   const laneHeight = Math.floor(Math.min(LANE.most, Math.max(LANE.least, room / Math.max(1, lanes.length))));
   let at = RULER;
   const tops = gaps.map((gap) => {

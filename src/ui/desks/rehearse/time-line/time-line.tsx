@@ -2,11 +2,11 @@ import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
 import { decisionWords } from '../../../../core/rehearse/decision-words.ts';
 import type { Names } from '../../../../core/rehearse/key-words.ts';
 import type { Run } from '../../../../core/rehearse/run.ts';
-import { lanesOf, type Mark, sceneOf } from '../../../../core/rehearse/scene.ts';
+import { lanesOf, lanesSeen, type Mark, sceneOf } from '../../../../core/rehearse/scene.ts';
 import { IconButton } from '../../../widgets/button.tsx';
 import { colorsNow } from './colors.ts';
 import { draw, type Stretch } from './draw.ts';
-import { LABELS, layoutOf } from './layout.ts';
+import { fitsIn, LABELS, layoutOf } from './layout.ts';
 import { lineCommand } from './line-command.ts';
 import { momentWords } from './moment-words.ts';
 import { momentBeside, momentNear } from './moments.ts';
@@ -48,11 +48,13 @@ export function TimeLine(props: TimeLineProps) {
     const right = width - LABELS;
     const now = follows ? following(run.endMs, right) : (view.current ?? fitted(run.endMs, right));
     const until = now.from + right * now.msPerPx;
-    const layout = layoutOf(lanes, height, other !== null, canvas.place.current?.scrollTop ?? 0);
+    // Where all have no room, as on a phone, those without anything to see make way.
+    const shown = fitsIn(lanes, height, other !== null) ? lanes : lanesSeen(run, lanes, now.from, until);
+    const layout = layoutOf(shown, height, other !== null, canvas.place.current?.scrollTop ?? 0);
     draw(pen, {
       ...props,
-      scene: sceneOf(run, lanes, now.from, until),
-      lanes,
+      scene: sceneOf(run, shown, now.from, until),
+      lanes: shown,
       layout,
       view: now,
       width,
