@@ -141,11 +141,13 @@ test('a simulation shows how far it is, can be broken off, and holds the estimat
   await page.getByRole('spinbutton', { name: 'Seed' }).fill('7');
   await page.getByRole('spinbutton', { name: 'Seed' }).press('Enter');
   await start.click();
-  const table = page.getByRole('table', { name: /10,000 words by 100 typists, seed 7/ });
-  await patiently(table).toBeVisible();
+  await patiently(page.getByText(/10,000 words by 100 typists, seed 7/)).toBeVisible();
+  const table = page.getByRole('table').and(page.locator('[data-simulated="misfires"]'));
   await expect(
     table.getByRole('row', { name: /a to Left Control [\d.]+(, outside)? [\d.]+ \([\d.]+ to [\d.]+\)/ }),
   ).toBeVisible();
+  await expect(page.locator('[data-simulated="misses"]')).toBeVisible();
+  await expect(page.locator('[data-simulated="delay"]')).toBeVisible();
 });
 
 test('the cards weigh misfires against misses while sliding, and each rule and protection is a press away', async ({

@@ -6,11 +6,13 @@ import type { Sink } from './types.ts';
 export class Decisions extends Explainer {
   override readonly inWords = false;
   private readonly keys: number;
+  private readonly chords: number;
   private readonly decided: NonNullable<Sink['decided']>;
 
   constructor(compiled: Compiled, decided: NonNullable<Sink['decided']>) {
     super(compiled, () => undefined);
     this.keys = compiled.keyIds.length;
+    this.chords = compiled.chords.length;
     this.decided = decided;
   }
 
@@ -68,8 +70,9 @@ export class Decisions extends Explainer {
   override latch(): void {}
   override lock(): void {}
 
-  /** What a chord's firing is settled to is no key's affair. */
+  /** A chord has several numbers for firings that overlap; they are all its own. */
   private ofKey(what: 'tap' | 'hold' | 'no-binding', subject: Subject, t: number): void {
     if (subject < this.keys) this.decided(what, subject, t);
+    else if (what !== 'no-binding') this.decided(`chord-${what}`, (subject - this.keys) % this.chords, t);
   }
 }

@@ -61,14 +61,14 @@ export interface TraceData {
   readonly chords?: readonly ChordId[];
 }
 
-/** What became of a press: it fired a chord, or was settled. */
-export type Decided = 'chord' | 'tap' | 'hold' | 'no-binding';
+/** What became of a press: it fired a chord, or was settled; and what a chord's firing was settled to. */
+export type Decided = 'chord' | 'tap' | 'hold' | 'no-binding' | 'chord-tap' | 'chord-hold';
 
 /** Where the engine puts what it says. `trace` left out: no trace is made. */
 export interface Sink {
   /**
    * For who counts and reads no reasons: the same decisions as in the trace without its words, which cost a third of a long
-   * run. A chord by its place in the document, else a key by its place on the board. Takes the place of a trace.
+   * run. A chord and its firing by the chord's place in the document, else a key by its place on the board. Takes the place of a trace.
    */
   decided?(what: Decided, subject: number, t: number): void;
   output(t: number, type: 'press' | 'release', code: Code, lifting?: true): void;

@@ -1,5 +1,6 @@
-import { chordsOf, layersOfChord, timingOf } from '../keymap/timing.ts';
+import { chordsOf, layersOfChord, timingOf, timingOfChord } from '../keymap/timing.ts';
 import type { Chord, ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
+import { chordHoldShare } from './chord-holds.ts';
 import { type Cause, type ChordToWatch, chordMisfires } from './chord-misfires.ts';
 import { chordMissShare } from './chord-misses.ts';
 import { type Waiting, waitOf } from './delay.ts';
@@ -14,6 +15,8 @@ export interface ChordAccidents {
   /** Null for a chord of five keys: only a simulation can say. */
   readonly misfiresPer1000Words: number | null;
   readonly missesPer1000Uses: number;
+  /** Of those that come, how many come as the chord's hold though its tap was meant; null without a hold. */
+  readonly holdsPer1000Uses: number | null;
   /** The runs of presses that do it, the worst first; an empty run stands for slips. */
   readonly causes: readonly Cause[];
 }
@@ -52,7 +55,7 @@ export function estimateAccidents(keymap: Keymap, runs: PressRuns, person: Perso
   const situation = situationOf(runs, person);
   const watched = watchedChords(keymap, runs);
   return {
-    chords: chordsOf(keymap).map((chord, at) => chordAccidents(situation, chord, watched, at)),
+    chords: chordsOf(keymap).map((chord, at) => chordAccidents(situation, keymap, chord, watched, at)),
     holds: holdPlaces(keymap).map((place) => holdAccidents(situation, place)),
     delay: delays(situation, keymap, watched),
   };
@@ -75,18 +78,30 @@ export function watchedChord(keymap: Keymap, { compiled }: PressRuns, chord: Cho
 
 function chordAccidents(
   situation: Situation,
-  { id }: Chord,
+  keymap: Keymap,
+  whole: Chord,
   watched: readonly ChordToWatch[],
   at: number,
 ): ChordAccidents {
+  const { id, hold, release } = whole;
   const chord = watched[at];
-  if (chord === undefined) return { id, misfiresPer1000Words: 0, missesPer1000Uses: 1000, causes: [] };
+  if (chord === undefined)
+    return { id, misfiresPer1000Words: 0, missesPer1000Uses: 1000, holdsPer1000Uses: null, causes: [] };
   const others = watched.filter((_, index) => index !== at);
   const causes = chordMisfires(situation, chord, others);
   return {
     id,
     misfiresPer1000Words: causes === null ? null : total(causes),
     missesPer1000Uses: 1000 * chordMissShare(situation, chord, watched),
+    holdsPer1000Uses:
+      hold === undefined
+        ? null
+        : 1000 *
+          chordHoldShare(situation, {
+            ...chord,
+            lastUp: release === 'last-up',
+            timing: timingOfChord(keymap, whole),
+          }),
     causes: worst(causes ?? []),
   };
 }

@@ -52,6 +52,20 @@ export class Dwells {
     return from + ((table[low + 1] ?? from) - from) * (at - low);
   }
 
+  /** P(dwell > t) of the typists at a node, t in ms. */
+  survivalAt(finger: FingerNumber, node: number, t: number): number {
+    if (t <= 0) return 1;
+    const { dwellMeanMs, dwellWithinMs, dwellBetweenMs, dwellRatio } = this.parameters;
+    const mean = dwellMeanMs + dwellBetweenMs * (NODES[node]?.z ?? 0);
+    return gammaSurvival(t, fingerDwellMs(finger, mean, dwellRatio), dwellWithinMs);
+  }
+
+  /** The dwell that a share of the population's is under, ms. */
+  quantile(finger: FingerNumber, share: number): number {
+    const step = this.table(finger).findIndex((down) => 1 - down >= share);
+    return STEP_MS * (step < 0 ? STEPS - 1 : step);
+  }
+
   /** P(dwell > t) at t = 0, 2, 4 … ms. */
   table(finger: FingerNumber): Float64Array {
     const known = this.tables[finger];

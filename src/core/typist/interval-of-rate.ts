@@ -10,6 +10,19 @@ export interface Rate {
 const Z = 1.96;
 
 /**
+ * A mean out of batches (typists): sums over counts, the interval by the spread between batches alone. A single one tells
+ * nothing of it: then there is no upper end.
+ */
+export function meanOf({ hits, tries }: Batches): Rate {
+  const all = tries.reduce((sum, each) => sum + each, 0);
+  const rate = all === 0 ? 0 : hits.reduce((sum, each) => sum + each, 0) / all;
+  if (tries.length < 2) return { rate, low: 0, high: Number.MAX_VALUE };
+  const spread = hits.reduce((sum, each, batch) => sum + (each - rate * (tries[batch] ?? 0)) ** 2, 0);
+  const deviation = Math.sqrt((spread * tries.length) / (tries.length - 1)) / all;
+  return { rate, low: Math.max(0, rate - Z * deviation), high: rate + Z * deviation };
+}
+
+/**
  * A rate out of batches (typists): hits over tries, `per` of them. The interval is by the spread between batches, and no
  * narrower than counting allows; without a hit it ends at three over all tries (the rule of three).
  */

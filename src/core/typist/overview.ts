@@ -1,5 +1,5 @@
 import type { ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
-import type { Accidents } from './accidents.ts';
+import type { Accidents, DelayOfKey } from './accidents.ts';
 import type { Situation } from './situation.ts';
 import { type DamagingRun, damagingRuns } from './study.ts';
 
@@ -14,6 +14,8 @@ export interface Offence {
   /** Null for a chord of five keys: only a simulation can say. */
   readonly misfires: number | null;
   readonly misses: number;
+  /** See `ChordAccidents`; null for keys, and for chords without a hold. */
+  readonly holds: number | null;
   readonly damage: readonly DamagingRun[];
 }
 
@@ -25,6 +27,8 @@ export interface Overview {
   readonly offences: readonly Offence[];
   /** The mean wait of a letter or other tap, ms, over all that the text presses. */
   readonly meanDelayMs: number;
+  /** What waits, the longest first. */
+  readonly delay: readonly DelayOfKey[];
 }
 
 const MOST_DAMAGE = 3;
@@ -38,16 +42,18 @@ export function overviewOf(
   const damage = (causes: Parameters<typeof damagingRuns>[2]) =>
     damagingRuns(keymap, situation, causes.slice(0, MOST_DAMAGE));
   const offences: readonly Offence[] = [
-    ...chords.map(({ id, misfiresPer1000Words, missesPer1000Uses, causes }) => ({
+    ...chords.map(({ id, misfiresPer1000Words, missesPer1000Uses, holdsPer1000Uses, causes }) => ({
       offender: { what: 'chord' as const, chord: id },
       misfires: misfiresPer1000Words,
       misses: missesPer1000Uses,
+      holds: holdsPer1000Uses,
       damage: damage(causes),
     })),
     ...holds.map(({ key, layer, misfiresPer1000Words, missesPer1000Uses, causes }) => ({
       offender: { what: 'hold' as const, key, layer },
       misfires: misfiresPer1000Words,
       misses: missesPer1000Uses,
+      holds: null,
       damage: damage(causes),
     })),
   ];
@@ -57,5 +63,6 @@ export function overviewOf(
     misfires: offences.reduce((sum, { misfires }) => sum + (misfires ?? 0), 0),
     offences: offences.toSorted((one, other) => (other.misfires ?? 0) - (one.misfires ?? 0)),
     meanDelayMs: presses === 0 ? 0 : waited / presses,
+    delay: delay.toSorted((one, other) => other.meanMs - one.meanMs),
   };
 }

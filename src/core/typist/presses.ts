@@ -9,7 +9,7 @@ export interface Press {
   readonly chord: number;
   /** Stays down while the next presses are made. */
   readonly held: boolean;
-  /** Meant as the hold of a key that has both. */
+  /** Meant as the hold of a key, or of a chord, that has both. */
   readonly asHold: boolean;
   /** The highest layer that is on. */
   readonly layer: number;
@@ -61,7 +61,8 @@ function pressOf(compiled: Compiled, on: number, step: Step, keys: readonly numb
   const [key = 0] = keys;
   const binding = isChord ? null : bindingUnder(compiled, on, key);
   const both = binding !== null && binding.tap !== null && binding.hold !== null ? binding : null;
-  const asHold = both !== null && step.move !== 'release' && step.side === 'hold';
+  const hasBoth = both !== null || (compiled.chords[chord]?.binding.hold ?? null) !== null;
+  const asHold = hasBoth && step.move !== 'release' && step.side === 'hold';
   const bound = (compiled.boundOn[key] ?? 0) & on;
   const place = isChord || bound === 0 ? -1 : highestLayer(bound);
   return { keys, chord, held: step.move === 'hold', asHold, layer: highestLayer(on), place, both };

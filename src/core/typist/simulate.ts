@@ -4,7 +4,7 @@ import type { ChordId, KeyId, Keymap, LayerId } from '../keymap/types.ts';
 import type { RunCounts } from '../needs/counts-runs.ts';
 import { areNeighbours } from './chord-misfires.ts';
 import { Hands, type Intent } from './hands.ts';
-import { type Rate, rateOf } from './interval-of-rate.ts';
+import { meanOf, type Rate, rateOf } from './interval-of-rate.ts';
 import { ANY_LETTERS } from './pair-class.ts';
 import { CHARACTERS_PER_WORD, SLIPS_PER_1000_WORDS } from './parameters.ts';
 import type { Person } from './person.ts';
@@ -32,6 +32,8 @@ export interface SimulatedChord {
   readonly misfiresPer1000Words: Rate;
   /** Null where it was not used: not live on the base layer. */
   readonly missesPer1000Uses: Rate | null;
+  /** Of those that came, how many came as the chord's hold though its tap was meant; null without a hold, or where none came. */
+  readonly holdsPer1000Uses: Rate | null;
 }
 
 export interface SimulatedHold {
@@ -46,6 +48,9 @@ export interface SimulatedDelay {
   readonly layer: LayerId;
   readonly meanMs: number;
   readonly p95Ms: number;
+  /** Between what the mean lies, ms. */
+  readonly meanLowMs: number;
+  readonly meanHighMs: number;
 }
 
 /** What came of it, in the document's order; intervals hold 95 %. */
@@ -259,10 +264,11 @@ function usesOf(keymap: Keymap, { compiled }: PressRuns): readonly Press[] {
 function resultOf(keymap: Keymap, { compiled, presses }: PressRuns, tally: Tally, words: readonly number[]) {
   const misses = (batches: ReturnType<Tally['chordMisses']['get']>): Rate | null =>
     batches === undefined ? null : rateOf(compact(batches), compact(batches).tries, 1000);
-  const chords = chordsOf(keymap).map(({ id }, at) => ({
+  const chords = chordsOf(keymap).map(({ id, hold }, at) => ({
     id,
     misfiresPer1000Words: rateOf(tally.chordMisfires.get(at), words, 1000),
     missesPer1000Uses: misses(tally.chordMisses.get(at)),
+    holdsPer1000Uses: hold === undefined ? null : misses(tally.chordHolds.get(at)),
   }));
   const holds = keymap.layers.flatMap((layer, number) =>
     Object.entries(layer.places).flatMap(([key, binding]) => {
@@ -281,7 +287,10 @@ function resultOf(keymap: Keymap, { compiled, presses }: PressRuns, tally: Tally
     const press = presses[number];
     const key = compiled.keyIds[press?.keys[0] ?? -1];
     const layer = keymap.layers[press?.place ?? -1];
-    return key === undefined || layer === undefined ? [] : { key, layer: layer.id, ...waitingOf(bins) };
+    const waited = tally.waited.get(number);
+    if (key === undefined || layer === undefined || waited === undefined) return [];
+    const { low, high } = meanOf(compact(waited));
+    return { key, layer: layer.id, ...waitingOf(bins), meanLowMs: low, meanHighMs: high };
   });
   return { chords, holds, delay };
 }

@@ -20,7 +20,7 @@ describe('decisions without words', () => {
       output: () => undefined,
       decided: (what, subject, t) =>
         decided.push(
-          `${t} ${what} ${what === 'chord' ? compiled.chords[subject]?.id : compiled.keyIds[subject]}`,
+          `${t} ${what} ${what.startsWith('chord') ? compiled.chords[subject]?.id : compiled.keyIds[subject]}`,
         ),
     });
     const worded = createEngine(compiled, { output: () => undefined, trace: (entry) => traced.push(entry) });
@@ -31,8 +31,11 @@ describe('decisions without words', () => {
     plain.finish();
     worded.finish();
     const expected = traced
-      .filter(({ what, key }) => WHAT.has(what) && (what === 'chord' || key !== undefined))
-      .map(({ t, what, key, chord }) => `${t} ${what} ${what === 'chord' ? chord : key}`);
+      .filter(({ what }) => WHAT.has(what))
+      .map(({ t, what, key, chord }) => {
+        const ofFiring = key === undefined && what !== 'chord';
+        return `${t} ${ofFiring ? `chord-${what}` : what} ${key ?? chord}`;
+      });
     expect(decided).toEqual(expected);
   });
 });

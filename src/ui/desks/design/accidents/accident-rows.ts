@@ -3,6 +3,7 @@ import type { LetterProtections } from '../../../../core/findings/letter-protect
 import { actionInWords, type LegendSource } from '../../../../core/host/legend.ts';
 import { bindingOn } from '../../../../core/keymap/lookup.ts';
 import { chordsOf } from '../../../../core/keymap/timing.ts';
+import type { Place } from '../../../../core/keymap/types.ts';
 import type { Offence, Offender, Overview } from '../../../../core/typist/overview.ts';
 import type { ProtectedHold, Protections } from '../../../../core/typist/protections.ts';
 import { plainNumber, rangeInWords, rateInWords } from '../../../../core/typist/uncertainty.ts';
@@ -34,14 +35,14 @@ export function accidentRows({ offences }: Overview, source: LegendSource): read
 }
 
 function rowOf(offence: Offence, worst: number, source: LegendSource): AccidentRow {
-  const { offender, misses, damage } = offence;
+  const { offender, misses, holds, damage } = offence;
   const misfires = offence.misfires ?? 0;
   const name = offenderInWords(offender, source);
   const runs = damage.filter((run) => run.misfires >= misfires * 0.1).slice(0, 3);
   return {
     id: idOfOffender(offender),
     name,
-    figures: `${rateInWords(misfires)} (${rangeInWords(misfires)}); misses ${missesInWords(misses)}`,
+    figures: `${rateInWords(misfires)} (${rangeInWords(misfires)}); misses ${missesInWords(misses)}${holdsInWords(holds)}`,
     at: runs.length === 0 ? '' : `at ${runs.map(({ things }) => runInWords(things, source)).join(', ')}`,
     share: worst === 0 ? 0 : misfires / worst,
     lit: litByOffenders([offender], name, source),
@@ -50,6 +51,11 @@ function rowOf(offence: Offence, worst: number, source: LegendSource): AccidentR
         ? { card: 'chord', chord: offender.chord }
         : { card: 'key', key: offender.key },
   };
+}
+
+/** How often a chord comes as its own hold, where it has one and that is worth saying. */
+function holdsInWords(holds: number | null): string {
+  return holds === null || holds < LEAST ? '' : `; comes as its hold ${missesInWords(holds)}`;
 }
 
 /** What tells things that go off from one another. */
@@ -71,6 +77,15 @@ export function offenderInWords(offender: Offender, source: LegendSource): strin
   );
   const where = layer === keymap.layers[0] ? '' : ` on ${layer?.name ?? offender.layer}`;
   return `${tap} to ${hold}${where}`;
+}
+
+/** What a press gives: "a", "! on Symbols". */
+export function pressInWords({ key, layer: id }: Place, source: LegendSource): string {
+  const { keymap } = source;
+  const layer = keymap.layers.find((each) => each.id === id);
+  const tap = layer === undefined ? undefined : bindingOn(layer, key)?.tap;
+  const what = tap === undefined ? keyName(keymap.board, key) : actionInWords(tap, source);
+  return layer === keymap.layers[0] ? what : `${what} on ${layer?.name ?? id}`;
 }
 
 /** What lights up for things that go off: the keys of holds, the outlines of chords. */

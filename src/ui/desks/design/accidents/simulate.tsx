@@ -7,7 +7,12 @@ import { Button } from '../../../widgets/button.tsx';
 import { NumberField } from '../../../widgets/number-field.tsx';
 import { Select } from '../../../widgets/select.tsx';
 import styles from './accidents.module.css';
-import { outsideInWords, simulatedRows, simulationInWords } from './simulation-words.ts';
+import {
+  outsideInWords,
+  type SimulatedTable,
+  simulatedTables,
+  simulationInWords,
+} from './simulation-words.ts';
 
 const WORDS = [
   { value: '10000', label: '10,000 words' },
@@ -50,7 +55,7 @@ export function Simulate({ overview }: { readonly overview: Overview }) {
       {failed !== null && <p className={styles.problem}>{failed}</p>}
       {last !== null &&
         (isOfThis ? (
-          <SimulatedTable last={last} overview={overview} />
+          <Simulated last={last} overview={overview} />
         ) : (
           <p className={styles.quiet}>The last simulation was of another design, typist or text.</p>
         ))}
@@ -70,37 +75,40 @@ function isOf(request: Last['of'], design: NonNullable<ReturnType<typeof useType
   );
 }
 
-function SimulatedTable({
-  last: { of, result },
-  overview,
-}: {
-  readonly last: Last;
-  readonly overview: Overview;
-}) {
+function Simulated({ last: { of, result }, overview }: { readonly last: Last; readonly overview: Overview }) {
   const { host } = useHost(of.keymap);
-  const rows = simulatedRows(result, overview, { keymap: of.keymap, host });
+  const tables = simulatedTables(result, overview, { keymap: of.keymap, host });
   return (
     <>
-      <p role="status">{outsideInWords(rows)}</p>
-      <table className={styles.table}>
-        <caption>{simulationInWords(result)}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Misfires in 1,000 words</th>
-            <th scope="col">Estimate</th>
-            <th scope="col">Simulated</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ id, name, estimate, simulated, isOutside }) => (
-            <tr key={id} data-outside={isOutside}>
-              <th scope="row">{name}</th>
-              <td>{isOutside ? `${estimate}, outside` : estimate}</td>
-              <td>{simulated}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <p role="status">{outsideInWords(tables)}</p>
+      <p className={styles.quiet}>{simulationInWords(result)}</p>
+      {tables.map((table) => (
+        <Beside key={table.of} table={table} />
+      ))}
     </>
+  );
+}
+
+/** Estimate and simulation side by side. */
+function Beside({ table: { of, heading, rows } }: { readonly table: SimulatedTable }) {
+  return (
+    <table className={styles.table} data-simulated={of} aria-label={heading}>
+      <thead>
+        <tr>
+          <th scope="col">{heading}</th>
+          <th scope="col">Estimate</th>
+          <th scope="col">Simulated</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ id, name, estimate, simulated, isOutside }) => (
+          <tr key={id} data-outside={isOutside}>
+            <th scope="row">{name}</th>
+            <td>{isOutside ? `${estimate}, outside` : estimate}</td>
+            <td>{simulated}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }

@@ -13,7 +13,7 @@ import {
 } from '../../../../../src/ui/desks/design/accidents/accident-rows.ts';
 import {
   outsideInWords,
-  simulatedRows,
+  simulatedTables,
   simulationInWords,
 } from '../../../../../src/ui/desks/design/accidents/simulation-words.ts';
 import {
@@ -33,18 +33,20 @@ const press = (key: string) => ({ what: 'key' as const, key, layer: 'base', asHo
 const overview: Overview = {
   misfires: 9.44,
   meanDelayMs: 12.4,
+  delay: [{ key: A, layer: 'base', per1000Words: 300, meanMs: 92, p95Ms: 150 }],
   offences: [
     {
       offender: { what: 'hold', key: A, layer: 'base' },
       misfires: 8,
       misses: 300,
+      holds: null,
       damage: [
         { things: [press(A), press(R)], typedPer1000Words: 30, misfires: 6 },
         { things: [press(A), press(E)], typedPer1000Words: 3, misfires: 0.1 },
       ],
     },
-    { offender: { what: 'chord', chord: 'chord-ER' }, misfires: 1.4, misses: 12, damage: [] },
-    { offender: { what: 'chord', chord: 'chord-JK' }, misfires: 0.04, misses: 12, damage: [] },
+    { offender: { what: 'chord', chord: 'chord-ER' }, misfires: 1.4, misses: 12, holds: 52, damage: [] },
+    { offender: { what: 'chord', chord: 'chord-JK' }, misfires: 0.04, misses: 12, holds: null, damage: [] },
   ],
 };
 
@@ -54,7 +56,11 @@ describe('the list of what goes off', () => {
   test('has names, figures with how sure they are, and what of the text does most of it', () => {
     expect(rows.map(({ name, figures, at }) => [name, figures, at])).toEqual([
       ['a to Left Control', 'about 8 (between 4 and 16); misses about 300 in 1,000', 'at “ar”'],
-      ['chord Tab', 'about 1.4 (between 0.7 and 2.8); misses about 12 in 1,000', ''],
+      [
+        'chord Tab',
+        'about 1.4 (between 0.7 and 2.8); misses about 12 in 1,000; comes as its hold about 52 in 1,000',
+        '',
+      ],
     ]);
   });
 
@@ -134,17 +140,23 @@ describe('a simulation in words', () => {
   const rate = (value: number) => ({ rate: value, low: value * 0.9, high: value * 1.1 });
   const simulation: Simulation = {
     chords: [
-      { id: 'chord-ER', misfiresPer1000Words: rate(1.4), missesPer1000Uses: null },
-      { id: 'chord-JK', misfiresPer1000Words: rate(0), missesPer1000Uses: null },
+      {
+        id: 'chord-ER',
+        misfiresPer1000Words: rate(1.4),
+        missesPer1000Uses: rate(12),
+        holdsPer1000Uses: rate(50),
+      },
+      { id: 'chord-JK', misfiresPer1000Words: rate(0), missesPer1000Uses: null, holdsPer1000Uses: null },
     ],
     holds: [{ key: A, layer: 'base', misfiresPer1000Words: rate(4), missesPer1000Uses: null }],
-    delay: [],
+    delay: [{ key: A, layer: 'base', meanMs: 90, p95Ms: 150, meanLowMs: 85, meanHighMs: 95 }],
     words: 100_000,
     typists: 1000,
     seed: 7,
     stoppedBy: 'words',
   };
-  const rows = simulatedRows(simulation, overview, source);
+  const tables = simulatedTables(simulation, overview, source);
+  const rows = tables[0]?.rows ?? [];
 
   test('stands beside the estimate, the worst first, and says which lies outside', () => {
     expect(
@@ -153,9 +165,20 @@ describe('a simulation in words', () => {
       ['a to Left Control', '8', '4 (3.6 to 4.4)', true],
       ['chord Tab', '1.4', '1.4 (1.3 to 1.5)', false],
     ]);
-    expect(outsideInWords(rows)).toMatch(/^1 estimate lies outside/);
-    expect(outsideInWords(rows.slice(1))).toMatch(/^All estimates lie within/);
+    expect(outsideInWords(tables.slice(0, 1))).toMatch(/^1 estimate lies outside/);
+    expect(outsideInWords(tables.slice(1))).toMatch(/^All estimates lie within/);
     expect(outsideInWords([])).toBe('Nothing went off.');
+  });
+
+  test('has misses, chords that come as their hold, and waits, where they were looked at', () => {
+    expect(tables.map(({ of, rows: all }) => [of, all.map(({ id }) => id)])).toEqual([
+      ['misfires', [`hold base ${A}`, 'chord chord-ER']],
+      ['misses', ['chord chord-ER']],
+      ['holds', ['chord chord-ER']],
+      ['delay', [`delay base ${A}`]],
+    ]);
+    const waits = tables.at(-1)?.rows.map(({ name, estimate, simulated }) => [name, estimate, simulated]);
+    expect(waits).toEqual([['a', '92', '90 (85 to 95)']]);
   });
 
   test('says its words, typists and seed', () => {
