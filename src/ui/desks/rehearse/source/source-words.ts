@@ -16,7 +16,7 @@ export const SPREADS = [
 export function writerOptions(
   measuredWpm: number | null,
 ): readonly { readonly value: Who; readonly label: string }[] {
-  const speed = measuredWpm === null ? '' : `, ${Math.round(measuredWpm)} words a minute`;
+  const speed = measuredWpm === null ? '' : `, ${Math.round(measuredWpm)} wpm`;
   return [
     { value: 'measured', label: `as I was measured${speed}` },
     { value: 'speed', label: 'somebody of a chosen speed' },
