@@ -16,7 +16,15 @@ function withRates(chords: Chord[], c1: Rates | null, k1: Rates) {
     chords:
       c1 === null
         ? []
-        : [{ id: chords[0]?.id ?? '', misfiresPer1000Words: c1[0], missesPer1000Uses: c1[1], causes: [] }],
+        : [
+            {
+              id: chords[0]?.id ?? '',
+              misfiresPer1000Words: c1[0],
+              missesPer1000Uses: c1[1],
+              holdsPer1000Uses: null,
+              causes: [],
+            },
+          ],
     holds: [
       { key: 'k1', layer: 'base', misfiresPer1000Words: k1[0] ?? 0, missesPer1000Uses: k1[1], causes: [] },
     ],
