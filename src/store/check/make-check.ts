@@ -28,12 +28,17 @@ export interface CheckState {
   startOver(): void;
   /** Lets what was taken down of a design go along with its keys, which were given other ids. */
   renameKeys(designId: string, renaming: KeyRenaming): Promise<void>;
+  /** Deletes the check of a design for good. */
+  forget(designId: string): Promise<void>;
   /** Waits until everything is written. */
   written(): Promise<void>;
 }
 
 /** The check of the open design. Every result is written at once, so that it can be stopped at any moment. */
-export function makeCheck(values: Pick<KeyValue, 'get' | 'set'>, now: () => number): StoreApi<CheckState> {
+export function makeCheck(
+  values: Pick<KeyValue, 'get' | 'set' | 'del'>,
+  now: () => number,
+): StoreApi<CheckState> {
   let running: Promise<void> = Promise.resolve();
   return createStore<CheckState>((set, get) => {
     const queue = (work: () => Promise<void>) => {
@@ -80,6 +85,10 @@ export function makeCheck(values: Pick<KeyValue, 'get' | 'set'>, now: () => numb
           if (kept !== null) await values.set(designId, renamedCheck(kept, renaming));
           if (get().designId === designId) set(({ check }) => ({ check: renamedCheck(check, renaming) }));
         }),
+      forget: async (designId) => {
+        if (get().designId === designId) set({ check: NO_CHECK });
+        await queue(() => values.del(designId));
+      },
       written: () => running,
     };
   });

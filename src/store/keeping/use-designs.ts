@@ -1,10 +1,10 @@
 import { useStore } from 'zustand';
-import { useBoardDrafts } from '../board-drafts.ts';
 import { loadFirstDesign } from '../demo-designs.ts';
 import { versions } from '../versions/versions.ts';
 import { Branches } from './branches.ts';
 import { makeDesigns } from './designs.ts';
 import type { DesignsActions, DesignsState } from './designs-state.ts';
+import { forgetDesign } from './forget-design.ts';
 import { Histories } from './histories.ts';
 import { indexedDbOrMemory } from './key-value.ts';
 import { pageTimer } from './saver.ts';
@@ -21,9 +21,7 @@ export const designs = makeDesigns({
   shelf: new Shelf(values),
   histories: new Histories(histories),
   branches: new Branches(values),
-  forget: async (id) => {
-    await Promise.all([versions.getState().forget(id), useBoardDrafts.getState().forget(id)]);
-  },
+  forget: forgetDesign,
   keepVersion: (id, keymap, name) => versions.getState().keep(id, keymap, name),
   keeps,
   guard: (events) => new TabGuard(events),

@@ -24,8 +24,8 @@ export interface PracticeState {
   end(): void;
   /** Lets the sessions of a design go along with its keys, which were given other ids. */
   renameKeys(designId: string, renaming: KeyRenaming): Promise<void>;
-  /** Deletes all practice of the open design, the current session too. */
-  forget(): Promise<void>;
+  /** Deletes all practice of a design for good, a current session too. */
+  forget(designId: string): Promise<void>;
   /** Waits until everything is written. */
   written(): Promise<void>;
 }
@@ -124,11 +124,9 @@ export function makePractice(shelf: PracticeShelf, world: PracticeWorld): StoreA
             ended: ended.map((session) => renamedSession(session, renaming)),
           }));
         }),
-      forget: async () => {
-        const { designId } = get();
-        if (designId === null) return;
-        waiting.clear();
-        set({ ended: [], current: null });
+      forget: async (designId) => {
+        for (const [id, waits] of waiting) if (waits.designId === designId) waiting.delete(id);
+        if (get().designId === designId) set({ ended: [], current: null });
         await queue(() => shelf.removeAll(designId));
       },
     };

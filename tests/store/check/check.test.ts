@@ -95,6 +95,17 @@ describe('a check', () => {
     expect((await opened(values)).state().check.results).toEqual([]);
   });
 
+  test('is gone for good once its design is; another design keeps its own', async () => {
+    const { values, state } = await opened();
+    state().note(result('base k1 tap', 'wrong'));
+    const other = await opened(values, 'two');
+    other.state().note(result('base k1 tap', 'right'));
+    await other.state().written();
+    await state().forget('one');
+    expect(state().check).toEqual(NO_CHECK);
+    expect(await values.names()).toEqual(['two']);
+  });
+
   test('a write that fails is told', async () => {
     const values = { ...memoryKeyValue(), set: () => Promise.reject(new Error('The disk is full.')) };
     const { state } = await opened(values);

@@ -97,9 +97,20 @@ describe('practice', () => {
     other.getState().start();
     change(other, (session) => withDone(withPrompt(session, PROMPT), 1000, null, ROUTE));
     await other.getState().written();
-    await first.getState().forget();
+    await first.getState().forget('d1');
     expect(await values.names()).toEqual(['session:d2:s2']);
     expect(first.getState()).toMatchObject({ current: null, ended: [] });
+  });
+
+  test('of a design that is not open is deleted, also what waits to be written; the open one keeps its own', async () => {
+    const { values, first } = await begun();
+    void first.getState().open('d2');
+    first.getState().start();
+    change(first, (session) => withDone(withPrompt(session, PROMPT), 1000, null, ROUTE));
+    await first.getState().forget('d1');
+    await first.getState().written();
+    expect(await values.names()).toEqual(['session:d2:s2']);
+    expect(first.getState().current?.id).toBe('s2');
   });
 
   test('remembers how the typist wants to practise, as far as it can be read', async () => {

@@ -116,7 +116,10 @@ function DeleteRow({ design, onDone }: { readonly design: KeptDesign; readonly o
   const remove = useDesigns((state) => state.remove);
   return (
     <Row>
-      <p className={styles.field}>Delete “{design.name}” from this browser for good?</p>
+      <p className={styles.field}>
+        Delete “{design.name}” from this browser for good, with its versions, its practice and its board
+        check?
+      </p>
       <Button onClick={onDone} autoFocus>
         Keep it
       </Button>

@@ -104,6 +104,7 @@ function Keeping({
   readonly sessions: readonly Session[];
 }) {
   const forget = usePractice((state) => state.forget);
+  const designId = usePractice((state) => state.designId);
   const [isAsking, ask] = useState(false);
   if (sessions.every(({ attempts }) => attempts.length === 0)) return null;
   const save = () => {
@@ -121,7 +122,7 @@ function Keeping({
               tone="danger"
               onClick={() => {
                 ask(false);
-                void forget();
+                if (designId !== null) void forget(designId);
               }}
             >
               Delete all of it
