@@ -1,7 +1,7 @@
 import type { Code } from '../keymap/codes.ts';
 import type { HostLayout, HostOutput } from './host-layout.ts';
 import { keyOfOutput } from './key-of-output.ts';
-import { TYPING_CODES } from './typing-codes.ts';
+import { COMMON_TYPING_CODES, TYPING_CODES } from './typing-codes.ts';
 
 /** One key press that says something about the computer's layout. */
 export interface Probe {
@@ -14,6 +14,25 @@ export interface Probe {
 export interface ProbeAnswer {
   readonly probe: Probe;
   readonly key: string;
+  /** Caps Lock was on. */
+  readonly caps: boolean;
+}
+
+/** What cannot be pressed on the keyboard at hand. */
+export interface Missing {
+  readonly codes: readonly Code[];
+  /** It has no key for level 3. */
+  readonly level3: boolean;
+}
+
+export const NOTHING_MISSING: Missing = { codes: [], level3: false };
+
+/**
+ * What is missing once somebody says that a press cannot be made. At level 3 that says that there is no such modifier, since only
+ * keys are asked for there that every board for typing has; else the key itself is not there.
+ */
+export function withoutProbe(missing: Missing, { code, level3 }: Probe): Missing {
+  return level3 ? { ...missing, level3: true } : { ...missing, codes: [...missing.codes, code] };
 }
 
 /**
@@ -35,8 +54,8 @@ export function hostsThatFit<Host extends HostLayout>(
   answers: readonly ProbeAnswer[],
 ): readonly Host[] {
   return hosts.filter((host) =>
-    answers.every(({ probe, key }) => {
-      const own = keyOfOutput(outputAt(host, probe));
+    answers.every(({ probe, key, caps }) => {
+      const own = keyOfOutput(outputAt(host, probe, caps));
       return own === null || own === key;
     }),
   );
@@ -44,25 +63,71 @@ export function hostsThatFit<Host extends HostLayout>(
 
 /**
  * The press that tells the layouts left over apart best: the one whose largest group of layouts that answer alike is
- * smallest; of equals one without modifiers, then in the order of `TYPING_CODES`. Only keys of `available` are asked for.
- * Null where no press tells any two of them apart: they are alike to a browser.
+ * smallest; of equals one without modifiers, then in the order of `TYPING_CODES`. Null where no press tells any two of them
+ * apart: they are alike to a browser.
  */
 export function nextProbe(
   hosts: readonly HostLayout[],
   answers: readonly ProbeAnswer[] = [],
-  available: readonly Code[] = TYPING_CODES,
+  missing: Missing = NOTHING_MISSING,
 ): Probe | null {
   const left = hostsThatFit(hosts, answers);
   let best: { readonly probe: Probe; readonly largest: number } | null = null;
-  for (const level of LEVELS) {
-    for (const code of TYPING_CODES) {
-      const probe = { code, ...level };
-      if (!available.includes(code) || wasAsked(answers, probe)) continue;
-      const largest = largestGroup(left, probe);
-      if (largest < (best?.largest ?? left.length)) best = { probe, largest };
-    }
+  for (const probe of possibleProbes(answers, missing)) {
+    const largest = largestGroup(left, probe);
+    if (largest < (best?.largest ?? left.length)) best = { probe, largest };
   }
   return best?.probe ?? null;
+}
+
+/**
+ * What to press next to see whether the computer is on a layout: what tells the layouts left over apart; then, where the
+ * wished one is among them, a key by itself and a key at level 3, so that neither an arrangement of letters that comes
+ * with no table nor a level 3 of its own passes for it. Null where nothing more is to be asked.
+ */
+export function nextQuestion(
+  wished: HostLayout,
+  hosts: readonly HostLayout[],
+  answers: readonly ProbeAnswer[] = [],
+  missing: Missing = NOTHING_MISSING,
+): Probe | null {
+  const probe = nextProbe(hosts, answers, missing);
+  if (probe !== null || hostsThatFit([wished], answers).length === 0) return probe;
+  const isAsked = (level3: boolean) =>
+    answers.some(({ probe: each }) => !each.shift && each.level3 === level3);
+  return (
+    (isAsked(false) ? null : tellingProbe(wished, hosts, answers, missing, false)) ??
+    (isAsked(true) || wished.level3 === null ? null : tellingProbe(wished, hosts, answers, missing, true))
+  );
+}
+
+/** The press, without Shift, at which the fewest of the layouts answer as the wished one does. */
+function tellingProbe(
+  wished: HostLayout,
+  hosts: readonly HostLayout[],
+  answers: readonly ProbeAnswer[],
+  missing: Missing,
+  level3: boolean,
+): Probe | null {
+  let best: { readonly probe: Probe; readonly alike: number } | null = null;
+  for (const probe of possibleProbes(answers, missing)) {
+    const own = keyOfOutput(outputAt(wished, probe));
+    if (probe.shift || probe.level3 !== level3 || own === null) continue;
+    const alike = hosts.filter((host) => keyOfOutput(outputAt(host, probe)) === own).length;
+    if (best === null || alike < best.alike) best = { probe, alike };
+  }
+  return best?.probe ?? null;
+}
+
+function possibleProbes(answers: readonly ProbeAnswer[], missing: Missing): readonly Probe[] {
+  return LEVELS.flatMap((level) => {
+    if (level.level3 && missing.level3) return [];
+    const codes = level.level3 ? COMMON_TYPING_CODES : TYPING_CODES;
+    return codes
+      .filter((code) => !missing.codes.includes(code))
+      .map((code) => ({ code, ...level }))
+      .filter((probe) => !wasAsked(answers, probe));
+  });
 }
 
 /**
@@ -101,6 +166,6 @@ function largestGroup(hosts: readonly HostLayout[], probe: Probe): number {
   return silent + Math.max(0, ...groups.values());
 }
 
-function outputAt(host: HostLayout, { code, shift, level3 }: Probe): HostOutput {
-  return host.outputOf(code, { shift, level3: level3 && host.level3 !== null, caps: false });
+function outputAt(host: HostLayout, { code, shift, level3 }: Probe, caps = false): HostOutput {
+  return host.outputOf(code, { shift, level3: level3 && host.level3 !== null, caps });
 }

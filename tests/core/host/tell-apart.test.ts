@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { computerVerdict } from '../../../src/core/host/computer-verdict.ts';
 import { hostFromTable } from '../../../src/core/host/host-from-table.ts';
 import type { HostLayout } from '../../../src/core/host/host-layout.ts';
 import { keyOfOutput } from '../../../src/core/host/key-of-output.ts';
@@ -7,10 +8,14 @@ import {
   hostsThatFit,
   hostsThatFitMap,
   nextProbe,
+  nextQuestion,
+  NOTHING_MISSING,
   type Probe,
   type ProbeAnswer,
+  withoutProbe,
 } from '../../../src/core/host/tell-apart.ts';
 import { TYPING_CODES } from '../../../src/core/host/typing-codes.ts';
+import type { Code } from '../../../src/core/keymap/codes.ts';
 import { SHIPPED_TABLES, shippedTable } from './shipped-tables.ts';
 
 const hosts = new Map(SHIPPED_TABLES.map((name) => [name, hostFromTable(shippedTable(name))]));
@@ -22,12 +27,16 @@ const host = (name: string): HostLayout => {
 const nameOf = (one: HostLayout) => [...hosts].find(([, other]) => other === one)?.[0];
 
 /** What a browser on that computer says of a press. */
-const answer = (on: HostLayout, probe: Probe): ProbeAnswer => ({
+const answer = (on: HostLayout, probe: Probe, caps = false): ProbeAnswer => ({
   probe,
   key:
-    keyOfOutput(
-      on.outputOf(probe.code, { ...probe, level3: probe.level3 && on.level3 !== null, caps: false }),
-    ) ?? 'Unidentified',
+    keyOfOutput(on.outputOf(probe.code, { ...probe, level3: probe.level3 && on.level3 !== null, caps })) ??
+    'Unidentified',
+  caps,
+});
+const only = (...codes: readonly Code[]) => ({
+  codes: TYPING_CODES.filter((code) => !codes.includes(code)),
+  level3: false,
 });
 
 /** Asks until no press tells more, as the page does. */
@@ -53,7 +62,7 @@ describe('which layout is this computer on', () => {
 
   test('level 3 tells apart what is alike without it', () => {
     const among = [host('us'), host('us-altgr-intl')];
-    const probe = nextProbe(among, [], ['KeyE']);
+    const probe = nextProbe(among, [], only('KeyE'));
     expect(probe).toEqual({ code: 'KeyE', shift: false, level3: true });
     if (probe === null) throw new Error('no press');
     for (const one of among) expect(hostsThatFit(among, [answer(one, probe)])).toEqual([one]);
@@ -72,8 +81,8 @@ describe('which layout is this computer on', () => {
   });
 
   test('only keys that are there are asked for', () => {
-    expect(nextProbe([host('us'), host('de')], [], ['KeyA', 'KeyY'])).toMatchObject({ code: 'KeyY' });
-    expect(nextProbe([host('us'), host('de')], [], ['KeyA'])).not.toMatchObject({
+    expect(nextProbe([host('us'), host('de')], [], only('KeyA', 'KeyY'))).toMatchObject({ code: 'KeyY' });
+    expect(nextProbe([host('us'), host('de')], [], only('KeyA'))).not.toMatchObject({
       shift: false,
       level3: false,
     });
@@ -81,6 +90,78 @@ describe('which layout is this computer on', () => {
 
   test('a layout is alike to itself', () => {
     expect(nextProbe([host('us'), host('us')])).toBeNull();
+  });
+});
+
+describe('what cannot be pressed', () => {
+  const among = [host('us'), host('pl'), host('us-altgr-intl')];
+
+  test('at level 3 is the modifier: no key is asked for there any more, and what differs there alone stays', () => {
+    const probe = nextProbe(among);
+    expect(probe).toMatchObject({ level3: true });
+    if (probe === null) throw new Error('no press');
+    const missing = withoutProbe(NOTHING_MISSING, probe);
+    expect(missing).toEqual({ codes: [], level3: true });
+    const everyKey = { codes: ['IntlBackslash'], level3: true } as const;
+    expect(nextProbe(among, [], missing)?.level3).toBe(false);
+    expect(nextProbe(among, [], everyKey)).toBeNull();
+    expect(nextQuestion(host('pl'), among, [], missing)).toMatchObject({ level3: false });
+  });
+
+  test('without it is the key: that key alone is not asked for, with Shift either', () => {
+    const pair = [host('us'), host('de')];
+    const probe = nextProbe(pair);
+    if (probe === null) throw new Error('no press');
+    const missing = withoutProbe(NOTHING_MISSING, probe);
+    expect(missing).toEqual({ codes: [probe.code], level3: false });
+    expect(nextProbe(pair, [], missing)?.code).not.toBe(probe.code);
+    expect(nextProbe(pair, [], missing)).not.toBeNull();
+  });
+});
+
+describe('is this computer on the layout of the design', () => {
+  test.each(SHIPPED_TABLES.map((name) => [name]))('%s takes five presses at most, level 3 among them', (name) => {
+    const wished = host(name);
+    const all = [...hosts.values()];
+    const answers: ProbeAnswer[] = [];
+    for (let probe = nextQuestion(wished, all); probe !== null; probe = nextQuestion(wished, all, answers))
+      answers.push(answer(wished, probe));
+    expect(answers.length).toBeLessThanOrEqual(5);
+    expect(answers.some(({ probe }) => !probe.shift && !probe.level3)).toBe(true);
+    expect(wished.level3 === null || answers.some(({ probe }) => probe.level3)).toBe(true);
+    expect(hostsThatFit(all, answers).map(nameOf)).toContain(name);
+  });
+
+  test('letters arranged otherwise are seen, though no table has them', () => {
+    const own: HostLayout = {
+      ...host('us'),
+      outputOf: (code, level) =>
+        host('us').outputOf(code.startsWith('Key') || code === 'Semicolon' ? 'KeyQ' : code, level),
+    };
+    const all = [...hosts.values()];
+    const answers: ProbeAnswer[] = [];
+    for (let probe = nextQuestion(host('us'), all); probe !== null; )  {
+      answers.push(answer(own, probe));
+      probe = nextQuestion(host('us'), all, answers);
+    }
+    expect(hostsThatFit([host('us')], answers)).toEqual([]);
+  });
+
+  test.each([
+    ['us', ['us'], 'fits'],
+    ['us', ['pl'], 'fits'],
+    ['pl', ['us'], 'other'],
+    ['de', ['de', 'at'], 'fits'],
+    ['de', ['de', 'de-mac'], 'unsure'],
+    ['de', ['us'], 'other'],
+    ['de', [], 'other'],
+  ] as const)('a design for %s on %j: %s', (design, left, verdict) => {
+    expect(computerVerdict(host(design), left.map(host))).toBe(verdict);
+  });
+
+  test('Caps Lock does not make another layout of it', () => {
+    const probe = { code: 'KeyY', shift: false, level3: false } as const;
+    expect(hostsThatFit([host('us'), host('de')], [answer(host('de'), probe, true)])).toEqual([host('de')]);
   });
 });
 
