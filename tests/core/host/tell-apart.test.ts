@@ -7,9 +7,9 @@ import { keyOfOutput } from '../../../src/core/host/key-of-output.ts';
 import {
   hostsThatFit,
   hostsThatFitMap,
+  NOTHING_MISSING,
   nextProbe,
   nextQuestion,
-  NOTHING_MISSING,
   type Probe,
   type ProbeAnswer,
   withoutProbe,
@@ -120,17 +120,20 @@ describe('what cannot be pressed', () => {
 });
 
 describe('is this computer on the layout of the design', () => {
-  test.each(SHIPPED_TABLES.map((name) => [name]))('%s takes five presses at most, level 3 among them', (name) => {
-    const wished = host(name);
-    const all = [...hosts.values()];
-    const answers: ProbeAnswer[] = [];
-    for (let probe = nextQuestion(wished, all); probe !== null; probe = nextQuestion(wished, all, answers))
-      answers.push(answer(wished, probe));
-    expect(answers.length).toBeLessThanOrEqual(5);
-    expect(answers.some(({ probe }) => !probe.shift && !probe.level3)).toBe(true);
-    expect(wished.level3 === null || answers.some(({ probe }) => probe.level3)).toBe(true);
-    expect(hostsThatFit(all, answers).map(nameOf)).toContain(name);
-  });
+  test.each(SHIPPED_TABLES.map((name) => [name]))(
+    '%s takes five presses at most, level 3 among them',
+    (name) => {
+      const wished = host(name);
+      const all = [...hosts.values()];
+      const answers: ProbeAnswer[] = [];
+      for (let probe = nextQuestion(wished, all); probe !== null; probe = nextQuestion(wished, all, answers))
+        answers.push(answer(wished, probe));
+      expect(answers.length).toBeLessThanOrEqual(5);
+      expect(answers.some(({ probe }) => !probe.shift && !probe.level3)).toBe(true);
+      expect(wished.level3 === null || answers.some(({ probe }) => probe.level3)).toBe(true);
+      expect(hostsThatFit(all, answers).map(nameOf)).toContain(name);
+    },
+  );
 
   test('letters arranged otherwise are seen, though no table has them', () => {
     const own: HostLayout = {
@@ -140,7 +143,7 @@ describe('is this computer on the layout of the design', () => {
     };
     const all = [...hosts.values()];
     const answers: ProbeAnswer[] = [];
-    for (let probe = nextQuestion(host('us'), all); probe !== null; )  {
+    for (let probe = nextQuestion(host('us'), all); probe !== null; ) {
       answers.push(answer(own, probe));
       probe = nextQuestion(host('us'), all, answers);
     }

@@ -6,6 +6,8 @@ import { walkOf } from '../../../core/check/walk.ts';
 import { useBench } from '../../../store/bench.ts';
 import { type CheckRoom, useCheck, useCheckRoom, useOpenCheck } from '../../../store/check/check.ts';
 import { keptResult, looksFor, resultsFor } from '../../../store/check/kept-check.ts';
+import { ComputerQuestion } from '../../board/computer/computer-question.tsx';
+import { useComputer } from '../../board/computer/use-computer.ts';
 import { Elsewhere } from '../../board/elsewhere.tsx';
 import { DeskFrame } from '../../widgets/desk-frame.tsx';
 import { DeskStage } from '../../widgets/desk-stage.tsx';
@@ -52,7 +54,7 @@ function Desk() {
       }
       right={
         <div className={styles.side}>
-          <ComputerSide room={room} />
+          <ComputerSide room={room} computer={desk.computer} />
           <KeptByBrowser steps={lockable} run={run} readOnly={readOnly} />
           <ByEye room={room} steps={desk.byEye} looks={desk.looks} readOnly={readOnly} />
         </div>
@@ -78,6 +80,8 @@ function Stage(desk: DeskState) {
     );
   }
   if (desk.readOnly) return <Elsewhere label="Check" todo="Check it" />;
+  if (desk.computer.asking)
+    return <ComputerQuestion computer={desk.computer} title={room.known.table.title} />;
   if (run.awaitsLock) return <AwaitingStage run={run} />;
   if (run.active && run.step !== null)
     return <AskingStage room={room} step={run.step} run={run} tally={tally} />;
@@ -99,6 +103,7 @@ function NothingToPress({ someByEye }: { readonly someByEye: boolean }) {
 
 /** What is pressed, in which order, and what came of it so far. */
 function useDesk(room: CheckRoom) {
+  const computer = useComputer(room.known);
   const check = useCheck((state) => state.check);
   const failed = useCheck((state) => state.failed);
   const startOver = useCheck((state) => state.startOver);
@@ -138,6 +143,7 @@ function useDesk(room: CheckRoom) {
   const tally = { pressed: checked.length, all: walk.length, wrong: of('wrong'), silent: of('silent') };
   return {
     room,
+    computer,
     check,
     failed,
     startOver,

@@ -1,65 +1,26 @@
-import { codeName } from '../../../core/host/code-names.ts';
-import { isCode } from '../../../core/keymap/codes.ts';
+import type { ComputerVerdict } from '../../../core/host/computer-verdict.ts';
 import type { CheckRoom } from '../../../store/check/check.ts';
+import type { Computer } from '../../board/computer/use-computer.ts';
 import { Button } from '../../widgets/button.tsx';
 import styles from './check.module.css';
-import { leftWords, probeCodes, probeWords } from './computer-words.ts';
-import { type Computer, useComputer } from './use-computer.ts';
 
-/** Which layout the computer is on, as far as it is known, and the presses that tell. */
-export function ComputerSide({ room }: { readonly room: CheckRoom }) {
-  const computer = useComputer(room.known.host);
+/** Whether the computer is on the design's layout, as far as it is known, and the way to find out. */
+export function ComputerSide({ room, computer }: { readonly room: CheckRoom; readonly computer: Computer }) {
   return (
     <section aria-label="This computer">
       <h2 className={styles.heading}>This computer</h2>
-      <ComputerSays room={room} computer={computer} />
+      <p>{KNOWN_WORDS[computer.verdict ?? 'unknown'](room.known.table.title)}</p>
+      <Button onClick={computer.ask} disabled={computer.asking}>
+        {computer.left !== null ? 'Ask again' : computer.verdict === null ? 'Find out' : 'Look closer'}
+      </Button>
     </section>
   );
 }
 
-function ComputerSays({ room, computer }: { readonly room: CheckRoom; readonly computer: Computer }) {
-  const design = room.known.table.title;
-  const { fits, left, probe, other, finding } = computer;
-  if (finding && left === null) return <p role="status">Fetching the layouts…</p>;
-  if (probe !== null) {
-    return (
-      <>
-        <p role="status" aria-live="polite">
-          On any keyboard of this computer, press{' '}
-          <b data-probe={probeCodes(probe).join(' ')}>{probeWords(probe)}</b>.
-          {other !== null && isCode(other) && ` That was ${codeName(other)}.`}
-        </p>
-        <p className={styles.buttons}>
-          <Button onClick={computer.noSuchKey}>There is no such key</Button>
-          <Button tone="quiet" onClick={computer.stop}>
-            Stop
-          </Button>
-        </p>
-      </>
-    );
-  }
-  if (left !== null) {
-    return (
-      <>
-        <p role="status">
-          {leftWords(
-            left.map(({ title }) => title),
-            design,
-          )}
-        </p>
-        <Button onClick={computer.find}>Ask again</Button>
-      </>
-    );
-  }
-  return (
-    <>
-      <p role={fits === false ? 'alert' : 'status'}>
-        {fits === true && `As far as the browser tells, it is on ${design}, as the design has it.`}
-        {fits === false &&
-          `The browser says that it is not on ${design}, which the design is for: characters will come otherwise.`}
-        {fits === null && `The design is for ${design}. Whether this computer is on it, a few presses tell.`}
-      </p>
-      <Button onClick={computer.find}>{fits === null ? 'Find out' : 'Look closer'}</Button>
-    </>
-  );
-}
+/** How this computer reads keys, in a line; what follows from it stands where the check begins. */
+const KNOWN_WORDS: Readonly<Record<ComputerVerdict | 'unknown', (title: string) => string>> = {
+  fits: (title) => `As far as is known it reads keys as ${title}, which the design is for.`,
+  unsure: (title) => `It may be on ${title}, which the design is for; presses do not tell.`,
+  other: (title) => `It does not read keys as ${title}, which the design is for.`,
+  unknown: (title) => `The design is for ${title}. Whether this computer is on it, a few presses tell.`,
+};

@@ -3,7 +3,8 @@ import type { StepResult } from '../../../core/check/judge.ts';
 import { stepMoves } from '../../../core/check/step-words.ts';
 import type { CheckStep } from '../../../core/check/steps.ts';
 import type { CheckRoom } from '../../../store/check/check.ts';
-import { OtherLayout } from '../../board/typing/other-layout.tsx';
+import { ComputerSays } from '../../board/computer/computer-says.tsx';
+import type { Computer } from '../../board/computer/use-computer.ts';
 import { mayLock } from '../../board/typing/use-typing.ts';
 import { Button } from '../../widgets/button.tsx';
 import { DeskStage } from '../../widgets/desk-stage.tsx';
@@ -13,6 +14,7 @@ import type { CheckRun } from './use-check-run.ts';
 
 interface Resting {
   readonly room: CheckRoom;
+  readonly computer: Computer;
   readonly walk: readonly CheckStep[];
   readonly results: ReadonlyMap<string, StepResult>;
   /** What only full screen shows and was not pressed there yet. */
@@ -24,7 +26,7 @@ interface Resting {
 
 /** The middle of the desk while nothing is pressed: what will be asked for, why it waits, or that it is over. */
 export function RestingStage(props: Resting) {
-  const { room, walk, tally, run } = props;
+  const { room, computer, walk, tally, run } = props;
   const isOver = run.step === null;
   const { title, goOn } = useFocusAfter(run, isOver);
   return (
@@ -34,7 +36,7 @@ export function RestingStage(props: Resting) {
       </h2>
       <p>{tally.pressed > 0 ? `${tallyWords(tally)}.` : planWords(walk)}</p>
       {run.pause !== null && <p role="status">{pauseWords(run.pause)}</p>}
-      {!isOver && <OtherLayout host={room.known.host} title={room.known.table.title} />}
+      {!isOver && <ComputerSays computer={computer} known={room.known} />}
       {!isOver && run.pause === null && (
         <p className={styles.quiet}>
           Meanwhile the page keeps all keys for itself, Tab and F5 too. Hold Escape for a second to stop: then
@@ -81,6 +83,7 @@ function LockableLeft({ lockable, run }: Resting) {
 }
 
 function RestingButtons({
+  computer,
   walk,
   results,
   lockable,
@@ -94,7 +97,12 @@ function RestingButtons({
   return (
     <div className={styles.buttons}>
       {!isOver && (
-        <Button tone="accent" ref={goOn} onClick={run.begin}>
+        <Button
+          tone="accent"
+          ref={goOn}
+          onClick={computer.toBeAsked ? computer.ask : run.begin}
+          autoFocus={computer.told > 0}
+        >
           {tally.pressed > 0 || run.pause !== null ? 'Go on' : 'Begin'}
         </Button>
       )}

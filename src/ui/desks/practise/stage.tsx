@@ -2,10 +2,12 @@ import { isBreakDue, spellsOf } from '../../../core/practice/care.ts';
 import { diagnosisWords } from '../../../core/practice/fault-words.ts';
 import type { Session } from '../../../core/practice/session.ts';
 import { useBench } from '../../../store/bench.ts';
-import { useHost } from '../../../store/hosts.ts';
+import { type KnownHost, useHost } from '../../../store/hosts.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
+import { ComputerQuestion } from '../../board/computer/computer-question.tsx';
+import { ComputerSays } from '../../board/computer/computer-says.tsx';
+import { type Computer, useComputer } from '../../board/computer/use-computer.ts';
 import { Elsewhere } from '../../board/elsewhere.tsx';
-import { OtherLayout } from '../../board/typing/other-layout.tsx';
 import { Button } from '../../widgets/button.tsx';
 import { DeskStage } from '../../widgets/desk-stage.tsx';
 import type { Hint } from './hint.ts';
@@ -26,15 +28,36 @@ export function Stage(props: {
 }) {
   const { room, running, session, hint } = props;
   const readOnly = useBench((bench) => bench.readOnly);
+  const known = useHost(room.keymap);
+  const computer = useComputer(known);
   if (session !== null && running.active) {
     return <Prompting room={room} running={running} session={session} hint={hint} />;
   }
   if (readOnly) return <Elsewhere label="Practise" todo="Practise it" />;
-  return session !== null ? (
-    <Paused session={session} running={running} />
-  ) : (
-    <Idle room={room} running={running} />
-  );
+  if (computer.asking) return <ComputerQuestion computer={computer} title={known.table.title} />;
+  const start = { computer, known, running };
+  return session !== null ? <Paused session={session} start={start} /> : <Idle room={room} start={start} />;
+}
+
+/** What a session is begun with. */
+interface Start {
+  readonly computer: Computer;
+  readonly known: KnownHost;
+  readonly running: Running;
+}
+
+/** Begins or goes on; on the real board only once it is known, or nobody wants to know, how this computer reads it. */
+function BeginButton(props: {
+  readonly start: Start;
+  readonly onBoard: boolean;
+  readonly tone: 'plain' | 'accent';
+  readonly disabled?: boolean;
+  readonly children: string;
+}) {
+  const { start, onBoard, ...rest } = props;
+  const { computer, running } = start;
+  const begin = onBoard && computer.toBeAsked ? computer.ask : running.begin;
+  return <Button {...rest} onClick={begin} autoFocus={onBoard && computer.told > 0} />;
 }
 
 function Prompting({
@@ -119,7 +142,8 @@ function TimeLine({ session }: { readonly session: Session }) {
   );
 }
 
-function Paused({ session, running }: { readonly session: Session; readonly running: Running }) {
+function Paused({ session, start }: { readonly session: Session; readonly start: Start }) {
+  const onBoard = session.input === 'board';
   const end = usePractice((state) => state.end);
   return (
     <DeskStage label="Paused session">
@@ -128,24 +152,24 @@ function Paused({ session, running }: { readonly session: Session; readonly runn
         {minutesWords(session.activeMs, session.minutes)}, {session.attempts.length} typed. Nothing of it is
         lost, even if the page is closed.
       </p>
+      {onBoard && <ComputerSays computer={start.computer} known={start.known} />}
       <div className={styles.bar}>
-        <Button tone="accent" onClick={running.begin}>
+        <BeginButton start={start} onBoard={onBoard} tone="accent">
           Go on
-        </Button>
+        </BeginButton>
         <Button onClick={end}>End the session</Button>
       </div>
     </DeskStage>
   );
 }
 
-function Idle({ room, running }: { readonly room: Room; readonly running: Running }) {
+function Idle({ room, start }: { readonly room: Room; readonly start: Start }) {
   const ended = usePractice((state) => state.ended);
   const last = ended.at(-1);
   const isRecent = last !== undefined && Date.now() - (last.endedAt ?? 0) < 30 * 60_000;
   const isBreak = isBreakDue(spellsOf(ended), Date.now());
   const group = usePractice((state) => state.choices.group);
   const isRealBoard = usePractice((state) => state.choices.input === 'board');
-  const { host, table } = useHost(room.keymap);
   const cannot = room.ranked.every((need) => group !== null && need.group !== group);
   return (
     <DeskStage label="Practise">
@@ -155,11 +179,16 @@ function Idle({ room, running }: { readonly room: Room; readonly running: Runnin
           Twenty minutes without a break: five minutes away from the keys now.
         </p>
       )}
-      {isRealBoard && <OtherLayout host={host} title={table.title} />}
+      {isRealBoard && !cannot && <ComputerSays computer={start.computer} known={start.known} />}
       <div className={styles.bar}>
-        <Button tone={isBreak ? 'plain' : 'accent'} onClick={running.begin} disabled={cannot}>
+        <BeginButton
+          start={start}
+          onBoard={isRealBoard}
+          tone={isBreak ? 'plain' : 'accent'}
+          disabled={cannot}
+        >
           {isRecent ? 'Another session' : 'Begin'}
-        </Button>
+        </BeginButton>
       </div>
       <div className={styles.how}>
         <SessionChoices board={room.keymap.board} />
