@@ -1,10 +1,12 @@
 import { parseArgs } from 'node:util';
+import { LOAD_CAUTION } from '../../core/base/care.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { type AccidentFacts, accidentFacts } from '../../core/findings/accident-facts.ts';
 import { USUAL_LIMITS } from '../../core/findings/accident-limits.ts';
 import { factsOf } from '../../core/findings/facts.ts';
 import type { Finding } from '../../core/findings/find.ts';
 import { findAll } from '../../core/findings/find-all.ts';
+import { judgeHands } from '../../core/findings/judges-hands.ts';
 import type { HostLayout } from '../../core/host/host-layout.ts';
 import type { Keymap } from '../../core/keymap/types.ts';
 import type { NeedRoute } from '../../core/routes/types.ts';
@@ -87,6 +89,7 @@ function checkText(
     ...(findings.length === 0 ? [] : [findingTable(findings)]),
     `Needs: ${reports.length - missing} of ${reports.length} reached, ${missing} missing, ${clumsy} clumsy`,
     ...(reports.length === 0 ? [] : [needTable(needs, reports)]),
+    ...(reports.length > 0 || judgeHands(findings) ? [LOAD_CAUTION] : []),
   ].join('\n\n');
 }
 

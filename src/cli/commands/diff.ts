@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { LOAD_CAUTION } from '../../core/base/care.ts';
 import { needText } from '../../core/keymap/need.ts';
 import { type AccidentChange, isWorse } from '../../core/versions/accident-changes.ts';
 import { type ChangeRow, changeRows } from '../../core/versions/change-rows.ts';
@@ -109,6 +110,7 @@ function diffText(
       `Relearning: ${relearning.percent.toFixed(1)} % of the presses of the text (${text}) change under the fingers` +
         `${learnt.length === 0 ? '.' : `, most of all in ${learnt.join(' ')}.`}`,
     ),
+    LOAD_CAUTION,
     'Accidents are estimates from typing on conventional keyboards; public/typist.md says what is measured and what is assumed.',
   ].join('\n\n');
 }

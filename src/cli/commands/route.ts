@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { LOAD_CAUTION } from '../../core/base/care.ts';
 import { type Need, parseNeed } from '../../core/keymap/need.ts';
 import { findRoutes } from '../../core/routes/find-routes.ts';
 import { needReports, needTable } from '../need-report.ts';
@@ -26,5 +27,8 @@ export function routeCommand(args: readonly string[]): Outcome {
   const found = findRoutes(keymap, host, needs);
   const reports = needReports(keymap, found);
   const exitCode = reports.every(({ reachable }) => reachable) ? 0 : 1;
-  return answered(values.json ? JSON.stringify({ needs: reports }) : needTable(found, reports), exitCode);
+  return answered(
+    values.json ? JSON.stringify({ needs: reports }) : `${needTable(found, reports)}\n\n${LOAD_CAUTION}`,
+    exitCode,
+  );
 }

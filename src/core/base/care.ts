@@ -4,3 +4,6 @@ const STOP_WORDS =
 
 /** The caution that stands wherever practice, effort or comfort is spoken of. */
 export const CAUTION = `${STOP_WORDS} This tool is no medical advice, and a comfortable-looking figure is no proof of safety.`;
+
+/** The same where presses are counted and weighed. */
+export const LOAD_CAUTION = `Figures of presses do not say what is healthy. ${CAUTION}`;

@@ -1,10 +1,7 @@
-import { CAUTION } from '../base/care.ts';
+import { LOAD_CAUTION } from '../base/care.ts';
 import { COST_CLASSES } from './cost-class.ts';
 import type { ListCoverage } from './coverage.ts';
 import type { TextLoad } from './text-load.ts';
-
-/** The usual caution, wherever effort is rated. */
-export const LOAD_CAUTION = `These figures count presses; they do not say what is healthy. ${CAUTION}`;
 
 const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
 const quoted = (text: string) =>
@@ -36,6 +33,8 @@ export function coverageMarkdown(
       .filter((list) => list.missing > 0)
       .flatMap((list) => ['', `Missing from ${list.title}: ${list.missingNeeds.map(quoted).join(' ')}`]),
     ...(load === null ? [] : loadLines(load)),
+    '',
+    LOAD_CAUTION,
   ];
   return `${lines.join('\n')}\n`;
 }
@@ -52,7 +51,5 @@ function loadLines(load: TextLoad): string[] {
     row(['finger', 'share of presses']),
     row(['---', '---:']),
     ...[...load.fingers].sort((a, b) => b[1] - a[1]).map(([finger, share]) => row([finger, percent(share)])),
-    '',
-    LOAD_CAUTION,
   ];
 }

@@ -11,6 +11,8 @@ export interface Rule {
   readonly why: string;
   /** Says that the rule judges what ordinary typing does, and has nothing to say where that is not known. */
   readonly about?: 'accidents';
+  /** Says that the rule judges what hands and fingers can well do: its findings want the usual caution beside them. */
+  readonly judgesHands?: true;
   check(facts: Facts): readonly Finding[];
 }
 

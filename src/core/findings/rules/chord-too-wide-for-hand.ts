@@ -17,6 +17,7 @@ export const chordTooWideForHand: Rule = {
   id,
   title: 'Chord too wide for the hand',
   why: 'A hand that stretches for a chord leaves its home keys and does not hit all keys together.',
+  judgesHands: true,
   check: (facts) =>
     facts.chords.flatMap((chord) =>
       (['left', 'right'] as const).flatMap((hand) => measured(facts, chord, hand)),

@@ -17,6 +17,7 @@ export const chordWantsOneFingerTwice: Rule = {
   id,
   title: 'Chord that wants one finger twice',
   why: 'One finger can press two keys at once only on the edge between them.',
+  judgesHands: true,
   check: (facts) =>
     facts.chords.flatMap((chord) =>
       oneFingerGroups(facts.keymap.board, [...new Set(chord.chord.keys)]).map((group) =>

@@ -12,6 +12,7 @@ export const keyOutOfReach: Rule = {
   id,
   title: 'Key out of reach',
   why: 'For a key that a finger does not reach, the whole hand leaves its home keys.',
+  judgesHands: true,
   check: (facts) => keysOutOfReach(facts.keymap.board).map((far) => found(facts, far)),
 };
 

@@ -12,6 +12,7 @@ export const needClumsy: Rule = {
   id,
   title: 'Clumsy need',
   why: 'A finger that holds one key cannot well press another at once.',
+  judgesHands: true,
   check: (facts) =>
     facts.needs.flatMap(({ need, route }) => (route?.clumsy ? [found(facts, { need, route })] : [])),
 };

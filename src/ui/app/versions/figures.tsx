@@ -1,6 +1,7 @@
 import type { AccidentChange } from '../../../core/versions/accident-changes.ts';
 import type { CostChange } from '../../../core/versions/need-changes.ts';
 import type { ComparedDesigns } from '../../../store/versions/use-comparison.ts';
+import { Caution } from '../../board/caution.tsx';
 import { accidentLines, figureRows, needsText, relearningWords } from './version-words.ts';
 import styles from './versions.module.css';
 
@@ -53,6 +54,7 @@ export function Figures({ compared: { typing, text } }: { readonly compared: Com
         </tbody>
       </table>
       <ChangedAccidents changes={accidents.changes} />
+      <Caution ofLoad />
     </section>
   );
 }

@@ -2,13 +2,9 @@ import { act, cleanup, render, screen, waitFor } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { HostLayout } from '../../../../src/core/host/host-layout.ts';
 import { keyOfOutput } from '../../../../src/core/host/key-of-output.ts';
+import { HOLDS_FOR_MS, NOTHING_TOLD, readComputer } from '../../../../src/core/host/told-of-computer.ts';
 import { CODES } from '../../../../src/core/keymap/codes.ts';
-import {
-  HOLDS_FOR_MS,
-  NOTHING_TOLD,
-  readComputer,
-  useKeptComputer,
-} from '../../../../src/store/computer/kept-computer.ts';
+import { useKeptComputer } from '../../../../src/store/computer/kept-computer.ts';
 import type { KnownHost } from '../../../../src/store/hosts.ts';
 import { ComputerQuestion } from '../../../../src/ui/board/computer/computer-question.tsx';
 import { ComputerSays } from '../../../../src/ui/board/computer/computer-says.tsx';

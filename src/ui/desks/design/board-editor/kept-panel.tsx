@@ -3,6 +3,7 @@ import { keysOutOfReach } from '../../../../core/board/reach.ts';
 import type { KeyId } from '../../../../core/keymap/types.ts';
 import { useBoardDrafts } from '../../../../store/board-drafts.ts';
 import { useSettings } from '../../../../store/settings/use-settings.ts';
+import { Caution } from '../../../board/caution.tsx';
 import { Button } from '../../../widgets/button.tsx';
 import styles from './panel.module.css';
 import { farWords, keptWords, lossLines, overlapWords, reachWords } from './shape-words.ts';
@@ -58,6 +59,7 @@ export function BoardFaults() {
         ))}
       </ul>
       {far.length > 0 && <p className={styles.quiet}>{reachWords(units)}</p>}
+      <Caution />
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { coverageMarkdown } from '../../../../core/coverage/markdown.ts';
 import { useBench } from '../../../../store/bench.ts';
+import { Caution } from '../../../board/caution.tsx';
 import { Choice } from '../../../widgets/choice.tsx';
 import { CopyButton } from '../../../widgets/copy-button.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
@@ -65,6 +66,7 @@ export function CoveragePanel() {
           <ShortcutRows shortcuts={report.shortcuts} />
         </Disclosure>
       )}
+      {lists.length > 0 && <Caution ofLoad />}
       <CopyButton label="Copy as Markdown" textOf={() => coverageMarkdown(name, lists, load)} />
     </div>
   );

@@ -1,4 +1,3 @@
-import { LOAD_CAUTION } from '../../../../core/coverage/markdown.ts';
 import type { FingerOfHand, TextLoad } from '../../../../core/coverage/text-load.ts';
 import type { Finger, Hand } from '../../../../core/keymap/types.ts';
 import { loadRows, percent } from './coverage-words.ts';
@@ -19,7 +18,6 @@ export function TextLoadView({ load }: { readonly load: TextLoad }) {
         ))}
       </dl>
       <FingerTable load={load} />
-      <p className={styles.caution}>{LOAD_CAUTION}</p>
     </>
   );
 }

@@ -1,7 +1,9 @@
 import { memo, useRef } from 'react';
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { findingId } from '../../../../core/findings/finding-id.ts';
+import { judgeHands } from '../../../../core/findings/judges-hands.ts';
 import { useFindings } from '../../../../store/accidents/use-accidents.ts';
+import { Caution } from '../../../board/caution.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { type AlikeFindings, alikeFindings } from './alike-findings.ts';
 import { FindingCard } from './finding-card.tsx';
@@ -42,6 +44,11 @@ const Findings = memo(function Findings({ findings }: { readonly findings: reado
             findings={findings.filter((finding) => finding.severity === severity)}
           />
         ))}
+        {judgeHands(findings) && (
+          <div className={styles.none}>
+            <Caution />
+          </div>
+        )}
       </div>
     </TakeMend>
   );
