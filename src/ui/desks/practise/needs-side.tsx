@@ -34,7 +34,7 @@ export function NeedsSide({
       <div className={styles.lists}>
         {ranked.length === 0 && (
           <p className={styles.quiet}>
-            This design has no needs that it types. Choose need lists on the design desk, and give them keys.
+            What there is to learn stands here once the design types some of its needs.
           </p>
         )}
         {needSections(ranked, group).map(({ title, needs }) => (

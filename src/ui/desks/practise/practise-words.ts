@@ -81,10 +81,17 @@ export function count(number: number, one: string, many: string): string {
 /** So many are worked at in a session before the next ones come. */
 const FEW = 10;
 
+/** What the design asks for and does not type, in a sentence; nothing where there is no such need. */
+export function untypedWords(untyped: number): string | null {
+  if (untyped === 0) return null;
+  const needs = untyped === 1 ? '1 need' : `${untyped.toLocaleString('en')} needs`;
+  return `${needs} of the design cannot be typed yet and ${untyped === 1 ? 'is' : 'are'} left out: the design desk says why.`;
+}
+
 /** What waits, in a sentence or two. group: what is wished for, null for everything. */
 export function waitingWords(ranked: readonly RankedNeed[], group: NeedGroup | null): string {
   if (ranked.length === 0) {
-    return 'Nothing to practise yet: this design types none of its needs. Give them keys on the design desk first.';
+    return 'This design types none of its needs. Choose what you type and give it keys on the design desk first.';
   }
   const wished = ranked.filter((need) => group === null || need.group === group);
   if (wished.length === 0) {

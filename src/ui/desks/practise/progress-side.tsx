@@ -58,7 +58,9 @@ function Curves({ sessions }: { readonly sessions: readonly Session[] }) {
       ) : (
         <>
           <figure>
-            <figcaption className={styles.caption}>Time for one, ms, over ten presses each</figcaption>
+            <figcaption className={styles.caption}>
+              Time for one press, ms; each point is ten presses
+            </figcaption>
             {points.length === 0 ? (
               <p className={styles.quiet}>Fewer than ten timed presses so far.</p>
             ) : (

@@ -2,20 +2,25 @@ import { useMemo } from 'react';
 import type { Session } from '../../../core/practice/session.ts';
 import { usePractice } from '../../../store/practice/practice.ts';
 import styles from './practise.module.css';
-import { signOf, waitingWords } from './practise-words.ts';
+import { signOf, untypedWords, waitingWords } from './practise-words.ts';
 import { faultLines, plannedLines, sessionWords } from './summary.ts';
 import type { Room } from './use-room.ts';
 
 /** What stands there before the first session of the day. */
 export function Welcome({ room }: { readonly room: Room }) {
   const group = usePractice((state) => state.choices.group);
+  const untyped = room.ranked.length === 0 ? null : untypedWords(room.untyped);
   const moved = room.ranked.filter(({ standing }) => standing === 'changed').length;
   return (
     <>
-      <h2>A few minutes of this design</h2>
+      <h2>{room.ranked.length === 0 ? 'Nothing to practise yet' : 'A few minutes of this design'}</h2>
       <p>{waitingWords(room.ranked, group)}</p>
+      {untyped !== null && <p className={styles.quiet}>{untyped}</p>}
       {moved > 0 && (
-        <p className={styles.quiet}>What has moved comes first; what was learnt of the rest is kept.</p>
+        <p className={styles.quiet}>
+          What the design has moved comes first, to be relearnt: each need on the list says where it was and
+          is. What was learnt of the rest is kept.
+        </p>
       )}
     </>
   );

@@ -19,6 +19,8 @@ export interface Room {
   readonly host: HostLayout;
   readonly ways: Ways;
   readonly ranked: readonly RankedNeed[];
+  /** How many needs the design does not type. */
+  readonly untyped: number;
   readonly progress: ReadonlyMap<string, NeedProgress>;
   /** What the drills' company is taken from; null while it is on its way. */
   readonly textTitle: string | null;
@@ -50,6 +52,7 @@ export function useRoom(): Room {
       ways,
       progress,
       ranked: ranking(progress),
+      untyped: needs.filter(({ route }) => route === null).length,
       textTitle: company === null ? null : typed.title,
       progressWith,
       materialFor: (session) => ({

@@ -18,6 +18,7 @@ import {
   shareWords,
   signOf,
   timeWords,
+  untypedWords,
   waitingWords,
 } from '../../../../src/ui/desks/practise/practise-words.ts';
 import { roundTicks, scaleOf } from '../../../../src/ui/desks/practise/scale.ts';
@@ -46,6 +47,14 @@ describe('what waits', () => {
     [[...'abcdefghijkl'], null, /ten at a time/],
   ] as const)('%j, %s', (texts, group, words) => {
     expect(waitingWords(ranked(texts), group)).toMatch(words);
+  });
+
+  test.each([
+    [0, null],
+    [1, '1 need of the design cannot be typed yet and is left out: the design desk says why.'],
+    [1200, '1,200 needs of the design cannot be typed yet and are left out: the design desk says why.'],
+  ])('and what cannot be typed is told beside it: %s', (untyped, words) => {
+    expect(untypedWords(untyped)).toBe(words);
   });
 
   test('stands in work first, then by how it stands, what is not wished for last', () => {
