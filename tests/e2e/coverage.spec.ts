@@ -47,7 +47,7 @@ test('Polish and Rust: what is missing, what another computer changes, and a fol
   }
   await expect(list(page, 'cldr:pl')).not.toContainText(/Missing:.*ą/);
 
-  await expect(bar(page, 'cldr:pl')).not.toHaveAccessibleName(/two strokes/);
+  const onLinux = (await bar(page, 'cldr:pl').getAttribute('aria-label')) ?? '';
   await page.getByRole('button', { name: /^Typed on / }).click();
   const computers = page.getByRole('dialog', { name: 'Computers' });
   await computers.getByLabel('System').selectOption('macos');
@@ -58,6 +58,7 @@ test('Polish and Rust: what is missing, what another computer changes, and a fol
   await expect(changed.getByRole('row', { name: /^ą/ })).toContainText(/AltGr \+ A.*, then A/);
   await computers.getByRole('button', { name: 'Done' }).click();
   await expect(bar(page, 'cldr:pl')).toHaveAccessibleName(/two strokes: [1-9]/);
+  await expect(bar(page, 'cldr:pl')).not.toHaveAccessibleName(onLinux);
 
   await chooseFolder(page);
   await expect(ownText(page)).toContainText(/^core: [\d,]+ characters in \d+ files, counted on/);
