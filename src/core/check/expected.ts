@@ -2,6 +2,7 @@ import type { OutputEvent } from '../engine/types.ts';
 import type { HostLayout } from '../host/host-layout.ts';
 import { keyOfOutput } from '../host/key-of-output.ts';
 import { type Code, isModifier, MODIFIERS, type Modifier } from '../keymap/codes.ts';
+import { withoutLoneShifts } from './heard.ts';
 
 /** One stroke that a right board sends, as a browser tells it. */
 export interface ExpectedStroke {
@@ -14,24 +15,24 @@ export interface ExpectedStroke {
   readonly capsKey: string | null;
 }
 
-/** The strokes that an output comes to: keys with the modifiers around them, and modifiers by themselves. */
+/** The strokes that an output comes to, as `readHeard` reads them: keys with the modifiers around them, and modifiers by themselves. */
 export function expectedStrokes(output: readonly OutputEvent[], host: HostLayout): readonly ExpectedStroke[] {
   const down = new Set<Code>();
   const strokes: ExpectedStroke[] = [];
   let last: Code | null = null;
   const around = () => MODIFIERS.filter((modifier) => down.has(modifier));
-  for (const { type, code, lifting } of output) {
+  for (const { type, code } of output) {
     if (type === 'release') {
-      const isAlone = down.delete(code) && isModifier(code) && last === code && lifting !== true;
+      const isAlone = down.delete(code) && isModifier(code) && last === code;
       if (isAlone) strokes.push({ code, with: around(), key: null, capsKey: null });
       if (isAlone) last = null;
       continue;
     }
     if (!isModifier(code)) strokes.push({ code, with: around(), ...keysUnder(host, code, around()) });
     down.add(code);
-    if (lifting !== true) last = code;
+    last = code;
   }
-  return strokes;
+  return withoutLoneShifts(strokes);
 }
 
 /** What a browser calls the key: its character or `Dead`; null with modifiers that make none, and for keys that go by their code. */

@@ -45,8 +45,9 @@ export interface Heard {
 }
 
 /**
- * Reads events into strokes. A modifier counts by itself when it comes up with no other press since it went down. Codes that a
- * right board sends twice in a row, as quickly as it likes, are in `twice`: they cannot be told from a bounce.
+ * Reads events into strokes. A modifier counts by itself when it comes up with no other press since it went down, but for
+ * Shift, see `withoutLoneShifts`. Codes that a right board sends twice in a row, as quickly as it likes, are in `twice`: they
+ * cannot be told from a bounce.
  */
 export function readHeard(events: readonly HeardKey[], twice: ReadonlySet<string> = new Set()): Heard {
   const down = new Map<string, number>();
@@ -74,7 +75,19 @@ export function readHeard(events: readonly HeardKey[], twice: ReadonlySet<string
     down.set(code, timeMs);
     if (!isBounce) last = code;
   }
-  return { strokes, bounces, down };
+  return { strokes: withoutLoneShifts(strokes), bounces, down };
+}
+
+/**
+ * Strokes without every Shift by itself beside them. A board takes a held Shift away for a stroke that wants none, and
+ * whether it brings it back is its own affair: to the computer both look like a Shift that was tapped, which types nothing.
+ * A Shift and nothing else stays what came.
+ */
+export function withoutLoneShifts<Stroke extends { readonly code: string }>(
+  strokes: readonly Stroke[],
+): readonly Stroke[] {
+  const others = strokes.filter(({ code }) => code !== 'ShiftLeft' && code !== 'ShiftRight');
+  return others.length > 0 ? others : strokes;
 }
 
 /** What of the states was there before: Caps Lock, and modifiers that nothing which is down now brings about. */

@@ -3,7 +3,7 @@ import type { BoardFault } from './board-fault.ts';
 import { stateOf } from './computer-state.ts';
 import type { Checked } from './given-keys.ts';
 import { carriedIn } from './heard.ts';
-import { isRightButForCarried } from './judge.ts';
+import { isRightButForCarried, type StepResult } from './judge.ts';
 
 type SwitchFault = BoardFault & { fault: 'chatters' | 'stuck' };
 
@@ -33,15 +33,20 @@ function isOwn({ expects, held }: Checked['step'], code: string): boolean {
 }
 
 /**
- * Whether a step went wrong by nothing but modifiers that were down from before it: they came too much, or there was
- * nothing left to hear of them.
+ * Whether a step went wrong by nothing but keys that were down from before it: modifiers that came too much, or codes that
+ * the computer could not hear again.
  */
 export function spoiledBy(checked: readonly Checked[]): (each: Checked) => boolean {
   const stuck = new Set(checked.flatMap(({ result }) => result.stuck));
   return ({ step, result }) =>
     isRightButForCarried(step, result.strokes) ||
-    (result.verdict === 'silent' &&
-      step.expects.every(({ code }) => stateOf(code) !== null && stuck.has(code)));
+    step.expects.some(({ code, with: around }) =>
+      [...around, code].some((each) => stuck.has(each) && !heardIn(result, each)),
+    );
+}
+
+function heardIn({ strokes, verdict }: StepResult, code: string): boolean {
+  return verdict === 'right' || strokes.some((stroke) => [...stroke.with, stroke.code].includes(code));
 }
 
 /** Modifiers that were down from before, where no key of the board is known to have left them so. */

@@ -119,6 +119,11 @@ describe('one fault', () => {
   test('a key that stays down for the computer', () => {
     expect(told({ stuck: ['KeyQ'] })).toMatchObject([{ fault: 'stuck', code: 'KeyQ' }]);
   });
+
+  test('a key that stays down is told once, and not the shortcuts that need it again', () => {
+    expect(plan.steps.filter(({ expects }) => expects.some(({ code }) => code === 'KeyZ')).length).toBe(2);
+    expect(told({ stuck: ['KeyZ'] })).toMatchObject([{ fault: 'stuck', code: 'KeyZ' }]);
+  });
 });
 
 describe('what the computer keeps from one press to the next', () => {

@@ -53,6 +53,9 @@ test.each([
   ['Shift around it', capital, 'ShiftLeft↓0 KeyA↓1 KeyA↑40 ShiftLeft↑41', 'right'],
   ['the other Shift around it', capital, 'ShiftRight↓0 KeyA↓1 KeyA↑40 ShiftRight↑41', 'wrong'],
   ['Shift before it and not around it', capital, 'ShiftLeft↓0 ShiftLeft↑1 KeyA↓2 KeyA↑40', 'wrong'],
+  ['a held Shift that is taken away first', letter, 'ShiftLeft↓0 ShiftLeft↑40 KeyA↓40 KeyA↑50', 'right'],
+  ['and brought back', letter, 'ShiftLeft↓0 ShiftLeft↑40 KeyA↓40 KeyA↑50 ShiftLeft↓51 ShiftLeft↑90', 'right'],
+  ['a Shift and nothing else', letter, 'ShiftLeft↓0 ShiftLeft↑40', 'wrong'],
   ['two of one key at once, as a board sends a text', doubled, 'KeyA↓0 KeyA↑1 KeyA↓2 KeyA↑3', 'right'],
 ])('%s', (_, step, text, verdict) => {
   expect(judge(step, heard(text, step === capital ? { KeyA: 'A' } : {})).verdict).toBe(verdict);
