@@ -4,13 +4,11 @@ import { compileKeymap } from '../engine/compile.ts';
 import { playCompiled } from '../engine/play.ts';
 import type { HostLayout } from '../host/host-layout.ts';
 import { actionsOf, type StandingAction } from '../keymap/actions-of.ts';
-import { CODES, type Code } from '../keymap/codes.ts';
-import { chordsOf } from '../keymap/timing.ts';
-import type { Action, Chord, ChordId, KeyId, Keymap, Slot } from '../keymap/types.ts';
-import { findRoutes } from '../routes/find-routes.ts';
-import type { Route, Step } from '../routes/types.ts';
+import type { Action, KeyId, Keymap } from '../keymap/types.ts';
+import type { Step } from '../routes/types.ts';
 import { type ExpectedStroke, expectedStrokes } from './expected.ts';
 import { type Sight, sightOf } from './sight.ts';
+import { placeName, waysToAll } from './ways-to-all.ts';
 
 /** One thing to press on the board, and what a right board sends for it. */
 export interface CheckStep {
@@ -44,14 +42,13 @@ export interface CheckPlan {
 /** The checkable things of a design on a computer. Blanks are left out: that nothing comes proves nothing. */
 export function checkPlan(keymap: Keymap, host: HostLayout): CheckPlan {
   const compiled = compileKeymap(keymap, host);
-  const marker = unusedCode(keymap);
+  const ways = waysToAll(keymap, host);
   const steps: CheckStep[] = [];
   const unreached: Unreached[] = [];
-  for (const standing of actionsOf(keymap)) {
-    if (standing.action.do === 'nothing') continue;
-    const { at, action } = standing;
-    const id = stepId(at);
-    const route = wayTo(keymap, host, at, marker);
+  for (const { at, action } of actionsOf(keymap)) {
+    if (action.do === 'nothing') continue;
+    const id = placeName(at);
+    const route = ways.get(id) ?? null;
     const last = route?.steps.findLast(({ move }) => move !== 'release');
     if (route === null || last === undefined) {
       unreached.push({ id, at, action });
@@ -65,42 +62,10 @@ export function checkPlan(keymap: Keymap, host: HostLayout): CheckPlan {
   return { steps, unreached };
 }
 
-function stepId(at: StandingAction['at']): string {
-  return 'chord' in at ? `${at.chord} ${at.side}` : `${at.place.layer} ${at.place.key} ${at.side}`;
-}
-
 /** The id of a step after keys of the board were given other ids. */
 export function renamedStep(id: string, renaming: KeyRenaming): string {
   const [layer, key, side] = id.split(' ');
   return key === undefined || side === undefined ? id : `${layer} ${renamed(renaming, key)} ${side}`;
-}
-
-/** A code that nothing in the design sends: what stands at a place can then be told from all else. */
-function unusedCode(keymap: Keymap): Code {
-  const used = new Set(actionsOf(keymap).flatMap(({ action }) => (action.do === 'key' ? [action.code] : [])));
-  return CODES.findLast((code) => /^F\d/.test(code) && !used.has(code)) ?? 'F24';
-}
-
-/** The way to one action: that to a key which stands in its place and nowhere else. */
-function wayTo(keymap: Keymap, host: HostLayout, at: StandingAction['at'], marker: Code): Route | null {
-  const marked = withMarker(keymap, at, { do: 'key', code: marker });
-  return findRoutes(marked, host, [{ kind: 'key', code: marker }])[0]?.route ?? null;
-}
-
-function withMarker(keymap: Keymap, at: StandingAction['at'], marker: Action & { do: 'key' }): Keymap {
-  if ('chord' in at) return { ...keymap, chords: markedChords(keymap, at.chord, at.side, marker) };
-  const { layer, key } = at.place;
-  const layers = keymap.layers.map((one) => {
-    const binding = one.id === layer ? one.places[key] : undefined;
-    if (binding === undefined) return one;
-    return { ...one, places: { ...one.places, [key]: { ...binding, [at.side]: marker } } };
-  });
-  return { ...keymap, layers };
-}
-
-function markedChords(keymap: Keymap, id: ChordId, side: Slot, marker: Action & { do: 'key' }): Chord[] {
-  const field = side === 'tap' ? 'action' : side;
-  return chordsOf(keymap).map((chord) => (chord.id === id ? { ...chord, [field]: marker } : chord));
 }
 
 /** The keys that are down while the last press is made. */

@@ -11,7 +11,7 @@ export interface StandingAction {
 }
 
 /** The slots of a binding in the order in which they are written. */
-const SLOTS = ['tap', 'onShift', 'hold'] as const satisfies readonly Slot[];
+export const SLOTS = ['tap', 'onShift', 'hold'] as const satisfies readonly Slot[];
 
 /** Every action of a keymap: layer by layer in document order, each tap before its hold, then the chords. */
 export function actionsOf(keymap: Keymap): readonly StandingAction[] {
