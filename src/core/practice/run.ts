@@ -3,7 +3,16 @@ import type { HostLayout } from '../host/host-layout.ts';
 import { type Need, parseNeed } from '../keymap/need.ts';
 import type { KeyId, Keymap } from '../keymap/types.ts';
 import { type DrillMaterial, nextPrompt } from './drill.ts';
-import { pastOf, type Session, wantedNeed, withDone, withPrompt, withSlip, withTime } from './session.ts';
+import {
+  pastOf,
+  type Session,
+  wantedNeed,
+  withDone,
+  withoutRest,
+  withPrompt,
+  withSlip,
+  withTime,
+} from './session.ts';
 import { type Asked, BoardTrial, EngineTrial, type ReceivedKey, type Trial } from './trial.ts';
 import type { Ways } from './ways.ts';
 
@@ -25,6 +34,8 @@ export class Run {
   readonly #trial: EngineTrial | BoardTrial;
   /** When the last need was given, or the prompt was shown. */
   #since: number;
+  /** Nothing was given yet: in the middle of a prompt the typist still looks for their place. */
+  #isFresh = true;
 
   constructor(ground: RunGround, input: Session['input'], now: number) {
     const { keymap, host, ways } = ground;
@@ -67,7 +78,9 @@ export class Run {
       const took = Math.max(0, event.t - this.#since);
       this.#since = event.t;
       // After a pause the time says nothing about the fingers.
-      const tookMs = took > PAUSE_MS ? null : took;
+      const isPaused = took > PAUSE_MS || (this.#isFresh && now.position > 0);
+      this.#isFresh = false;
+      const tookMs = isPaused ? null : took;
       now = withTime(withDone(now, wallAt(event.t), tookMs, asked.way.known), Math.min(took, PAUSE_MS));
       if (wantedNeed(now) === null) now = prompted(now, material());
     }
@@ -96,9 +109,12 @@ function readNeed(text: string): Need | null {
   return read.ok ? read.value : null;
 }
 
-/** The session with something to ask for: a prompt that has been begun stays, unless the design no longer types all of it. */
+/**
+ * The session with something to ask for, or with nothing where its time is over or there is nothing: a prompt that has been
+ * begun stays, unless the design no longer types all of it.
+ */
 export function readied(session: Session, ways: Ways, material: () => DrillMaterial): Session {
   const left = session.prompts.at(-1)?.needs.slice(session.position) ?? [];
   const isTypable = left.length > 0 && left.every((need) => ways.of(need) !== null);
-  return isTypable ? session : prompted(session, material());
+  return isTypable ? session : prompted(withoutRest(session), material());
 }

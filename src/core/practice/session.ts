@@ -49,6 +49,12 @@ export function withPrompt(session: Session, prompt: Prompt): Session {
   return { ...session, prompts: [...session.prompts, prompt], position: 0, slip: null, hinted: false };
 }
 
+/** Leaves the rest of the last prompt out. */
+export function withoutRest(session: Session): Session {
+  const position = session.prompts.at(-1)?.needs.length ?? 0;
+  return position === session.position ? session : { ...session, position, slip: null, hinted: false };
+}
+
 /** A wrong press: the need stays asked for, and this try is lost. What went wrong at this position so far is replaced. */
 export function withSlip(session: Session, slip: Diagnosis): Session {
   return { ...session, slip };

@@ -81,8 +81,15 @@ export function makePractice(shelf: PracticeShelf, world: PracticeWorld): StoreA
           // What was chosen while it was read is newer.
           if (!isChosen) set({ choices });
           const sessions = await shelf.sessionsOf(designId);
-          // What was begun or changed while it was read is newer.
-          if (get().designId !== designId || get().current !== before) return;
+          const now = get();
+          if (now.designId !== designId) return;
+          if (now.current !== before) {
+            // What was begun, changed or ended while it was read is newer.
+            const newer = [...now.ended, ...(now.current === null ? [] : [now.current])];
+            const older = sessions.filter(({ id }) => newer.every((session) => session.id !== id));
+            set({ ended: [...older, ...now.ended] });
+            return;
+          }
           const isKept = sessions.some(({ id }) => id === before?.id);
           const current = sessions.findLast(({ endedAt }) => endedAt === null) ?? (isKept ? null : before);
           set({ current, ended: sessions.filter((session) => session !== current) });

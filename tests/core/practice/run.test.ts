@@ -62,6 +62,26 @@ describe('taken up again', () => {
     expect(readied(before, ways, material)).toBe(before);
   });
 
+  test('the time to find one’s place again counts for no need', () => {
+    const before = typed(fresh, 4, 2000);
+    expect(before.position).toBeGreaterThan(0);
+    expect(before.position).toBeLessThan(before.prompts.at(-1)?.needs.length ?? 0);
+    const [first, second] = typed(before, 2, 2000).attempts.slice(4);
+    expect(first).toMatchObject({ right: true, ms: null });
+    expect(second?.at).toBeGreaterThan(first?.at ?? 0);
+  });
+
+  test('with nothing, so that it is over, where its time has run out in a prompt that cannot be typed now', () => {
+    const lost = {
+      ...fresh,
+      activeMs: 6 * 60_000,
+      prompts: [{ needs: ['ß'], focus: 'ß', standing: 'new', shape: 'alone' } as const],
+    };
+    const after = readied(lost, ways, material);
+    expect(wantedNeed(after)).toBeNull();
+    expect(isOver(after)).toBe(true);
+  });
+
   test('with another prompt where the design no longer types the one that was begun', () => {
     const before = typed(fresh, 0, 2000);
     const lost = {

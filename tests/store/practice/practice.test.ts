@@ -77,6 +77,21 @@ describe('practice', () => {
     expect(second.getState().current).toBe(going);
   });
 
+  test('begun before it was read, it has what was ended earlier all the same', async () => {
+    const { page, first } = await begun();
+    first.getState().end();
+    await first.getState().written();
+    const second = page();
+    const opening = second.getState().open('d1');
+    second.getState().start();
+    change(second, (session) => withDone(withPrompt(session, PROMPT), 2000, null, ROUTE));
+    const going = second.getState().current;
+    await opening;
+    expect(going).not.toBeNull();
+    expect(second.getState().current).toBe(going);
+    expect(second.getState().ended.map(({ id }) => id)).toEqual(['s1']);
+  });
+
   test('a session without a try leaves nothing behind', async () => {
     const { page, values } = pages();
     const first = page();

@@ -4,6 +4,7 @@ import { chordsOf, timingOf } from '../../../core/keymap/timing.ts';
 import type { KeyId, Keymap } from '../../../core/keymap/types.ts';
 import { Run, readied } from '../../../core/practice/run.ts';
 import { isOver, type Session, wantedNeed, withHint } from '../../../core/practice/session.ts';
+import { useBench } from '../../../store/bench.ts';
 import { practice } from '../../../store/practice/practice.ts';
 import type { HintChoice } from '../../../store/practice/practice-choices.ts';
 import { useTyping } from '../../board/typing/use-typing.ts';
@@ -56,7 +57,7 @@ export function useRun(room: Room, overlay: Overlay): Running {
     const { current, change, end } = practice.getState();
     if (run.current === null || current === null) return;
     const material = () => latest.current.materialFor(practice.getState().current ?? current);
-    const settled = run.current.settle(current, material, (t) => Math.round(performance.timeOrigin + t));
+    const settled = run.current.settle(current, material, wallAt);
     change(settled);
     if (!isOver(settled) && wantedNeed(settled) !== null) return;
     pause();
@@ -84,6 +85,12 @@ export function useRun(room: Room, overlay: Overlay): Running {
   const { ways } = room;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the ways are the reason, though not used
   useEffect(() => pause, [ways, pause]);
+
+  // The tab that has the design writes its practice: two would overwrite each other.
+  const readOnly = useBench((bench) => bench.readOnly);
+  useEffect(() => {
+    if (readOnly) pause();
+  }, [readOnly, pause]);
 
   useEffect(() => {
     const hidden = () => {
@@ -118,6 +125,11 @@ export function useRun(room: Room, overlay: Overlay): Running {
     },
   });
   return { active, pressed, strayCode, begin, pause, hint, ...typing };
+}
+
+/** A time of the page's clock as ms since 1970. That clock may stand still while the computer sleeps, so it is led back to the world's now. */
+function wallAt(t: number): number {
+  return Math.round(Date.now() - (performance.now() - t));
 }
 
 function withKey(before: ReadonlySet<KeyId>, key: KeyId, isDown: boolean): ReadonlySet<KeyId> {
