@@ -70,6 +70,16 @@ async function pressAsked(page: Page, faults: Faults) {
   await expect.poll(async () => (await asked(page)).join(), { intervals: [40] }).not.toBe(before.join());
 }
 
+/** Begins, and first presses what tells that the computer is on the design's layout: this browser cannot say so itself. */
+async function begin(page: Page) {
+  const button = page.getByRole('button', { name: 'Begin' });
+  await button.click();
+  await answerProbes(page, usHost);
+  await expect(page.getByRole('region', { name: 'Check', exact: true })).toContainText('is on English (US)');
+  await button.click();
+  await expect(stage(page)).toBeVisible();
+}
+
 async function pressAll(page: Page, faults: Faults, most: number) {
   for (let press = 0; press < most && (await stage(page).count()) > 0; press++)
     await pressAsked(page, faults);
@@ -83,7 +93,7 @@ test('two keys swapped and chords that are too slow: stopped, taken up again, an
   await page.getByRole('radio', { name: 'Check', exact: true }).check();
   await expect(page.getByRole('region', { name: 'Check', exact: true })).toContainText('will be asked for');
   expect(await accessibilityFaults(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Begin' }).click();
+  await begin(page);
   await pressAll(page, FAULTS, 10);
   await page.getByRole('button', { name: 'Stop', exact: true }).click();
 
@@ -114,8 +124,7 @@ test('two keys swapped and chords that are too slow: stopped, taken up again, an
 test('Escape, held for a second, gets out', async ({ page }) => {
   await openPage(page);
   await page.getByRole('radio', { name: 'Check', exact: true }).check();
-  await page.getByRole('button', { name: 'Begin' }).click();
-  await expect(stage(page)).toBeVisible();
+  await begin(page);
   await page.keyboard.down('Escape');
   const goOn = page.getByRole('button', { name: 'Go on' });
   await expect(goOn).toBeFocused();
@@ -147,10 +156,15 @@ test('a computer on another layout is told before anything is pressed, and a few
   const computer = page.getByRole('region', { name: 'This computer' });
   await computer.getByRole('button', { name: 'Look closer' }).click();
   const german = hostFromTable(shippedTable('de'));
-  await expect(page.getByRole('region', { name: 'Presses on this computer' })).toContainText(/press/i);
-  for (let press = 0; press < 12 && (await answerProbe(page, german)); press++);
+  await answerProbes(page, german);
   await expect(check.getByRole('alert')).toContainText(/on (one of these.*)?German.*for English \(US\)/);
 });
+
+/** Presses all that the page asks for, as a computer with that layout reads it. */
+async function answerProbes(page: Page, host: HostLayout) {
+  await expect(page.locator('[data-probe]')).toBeVisible();
+  for (let press = 0; press < 12 && (await answerProbe(page, host)); press++);
+}
 
 /** Presses the key that the page asks for, as a computer with that layout reads it; false when it asks for none. */
 async function answerProbe(page: Page, host: HostLayout): Promise<boolean> {
@@ -161,7 +175,7 @@ async function answerProbe(page: Page, host: HostLayout): Promise<boolean> {
   const code = CODES.find((one) => one === name);
   if (code === undefined) throw new Error(text);
   const shift = around.includes('ShiftLeft');
-  const level3 = around.includes('AltRight');
+  const level3 = around.includes('AltRight') && host.level3 !== null;
   const key = keyOfOutput(host.outputOf(code, { shift, level3, caps: false })) ?? 'Unidentified';
   await page.evaluate(
     ({ codes, key: last }) => {
