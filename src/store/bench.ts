@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import { keyName } from '../core/board/key-name.ts';
 import { type KeyRenaming, keyRenaming } from '../core/board/key-renaming.ts';
 import { applyEdit } from '../core/keymap/apply-edit.ts';
 import type { BenchActions, BenchState, Notice } from './bench-state.ts';
@@ -43,7 +44,7 @@ function movedTo(state: BenchState, history: History | null, renaming: KeyRenami
 
 function edited(state: BenchState, edit: Parameters<BenchActions['edit']>[0]): Change {
   if (state.readOnly) return refusal(state, READ_ONLY);
-  const outcome = applyEdit(state.keymap, edit);
+  const outcome = applyEdit(state.keymap, edit, keyName);
   if (!outcome.ok) return refusal(state, outcome.problem);
   const { keymap, title, alongside } = outcome.value;
   if (keymap === state.keymap) return {};

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
+import { keyName } from '../../src/core/board/key-name.ts';
 import { useBench } from '../../src/store/bench.ts';
 import { sample } from './sample.ts';
 
@@ -46,6 +47,19 @@ describe('the bench', () => {
     expect(bench().notices).toMatchObject([{ tone: 'done', canUndo: true }]);
     rename('Changed');
     expect(bench().notices).toMatchObject([{ canUndo: false }]);
+  });
+
+  test('a notice calls a key what a person calls it', () => {
+    const { board } = sample;
+    const [key] = board.keys;
+    if (key === undefined) throw new Error('a board without keys');
+    const place = { layer: 'base', key: key.id };
+    for (const code of ['KeyQ', 'KeyX'] as const) {
+      bench().edit({ edit: 'bind', place, side: 'tap', action: { do: 'key', code } });
+    }
+    const said = bench().notices.at(-1)?.text ?? '';
+    expect(said).toContain(keyName(board, key.id));
+    expect(said).not.toContain(`at ${key.id} on`);
   });
 
   test('what is looked at follows undo and redo', () => {

@@ -15,14 +15,18 @@ import { renameDesign, replaceDesign, setHosts, setNeeds, setNotes } from './edi
 import { addDiaryNote, changeDiaryNote, deleteDiaryNote, tickDiaryNote } from './edits/diary.ts';
 import { duplicateLayer, moveLayer } from './edits/layer-order.ts';
 import { addLayer, deleteLayer, renameLayer, setOnWhile } from './edits/layers.ts';
-import { type Edited, type EditNamed, made } from './edits/outcome.ts';
+import { type Edited, type EditNamed, made, type NameKey } from './edits/outcome.ts';
 import { setBindingTiming, setTiming } from './edits/timing.ts';
 import { withCharsInNfc } from './nfc.ts';
 import { readProblem } from './problem.ts';
 import type { Keymap } from './types.ts';
 import { validityProblems } from './validity.ts';
 
-type Makers = { readonly [Name in Edit['edit']]: (keymap: Keymap, edit: EditNamed<Name>) => Edited };
+const byId: NameKey = (_, key) => key;
+
+type Makers = {
+  readonly [Name in Edit['edit']]: (keymap: Keymap, edit: EditNamed<Name>, nameKey: NameKey) => Edited;
+};
 
 const MAKERS: Makers = {
   'rename-design': renameDesign,
@@ -57,17 +61,17 @@ const MAKERS: Makers = {
   several,
 };
 
-function make<Name extends Edit['edit']>(keymap: Keymap, edit: EditNamed<Name>): Edited {
-  const maker: (keymap: Keymap, edit: EditNamed<Name>) => Edited = MAKERS[edit.edit];
-  return maker(keymap, edit);
+function make<Name extends Edit['edit']>(keymap: Keymap, edit: EditNamed<Name>, nameKey: NameKey): Edited {
+  const maker: Makers[Name] = MAKERS[edit.edit];
+  return maker(keymap, edit, nameKey);
 }
 
 /** Makes edits one after another as one step; if one is refused, all are. */
-function several(keymap: Keymap, { title, edits }: EditNamed<'several'>): Edited {
+function several(keymap: Keymap, { title, edits }: EditNamed<'several'>, nameKey: NameKey): Edited {
   let now = keymap;
   const alongside: string[] = [];
   for (const edit of edits) {
-    const step = make(now, edit);
+    const step = make(now, edit, nameKey);
     if (!step.ok) return step;
     now = step.value.keymap;
     alongside.push(...step.value.alongside);
@@ -79,10 +83,11 @@ function several(keymap: Keymap, { title, edits }: EditNamed<'several'>): Edited
  * Makes an edit: the new keymap, the name of the step, and in sentences what was taken along. The keymap that is
  * handed in stays as it is, and a valid one stays valid: what does not exist, or breaks a limit or a rule of the
  * format, is refused with a sentence. A keymap made in memory that is broken already may stay so, but an edit never
- * adds to what is wrong. An edit that changes nothing gives back the same object.
+ * adds to what is wrong. An edit that changes nothing gives back the same object. `nameKey`: what the sentences call a
+ * key; its id where nobody says.
  */
-export function applyEdit(keymap: Keymap, edit: Edit): Result<EditOutcome, string> {
-  const step = make(keymap, edit);
+export function applyEdit(keymap: Keymap, edit: Edit, nameKey: NameKey = byId): Result<EditOutcome, string> {
+  const step = make(keymap, edit, nameKey);
   if (!step.ok || step.value.keymap === keymap) return step;
   const next = withCharsInNfc(step.value.keymap);
   const problems = validityProblems(next);

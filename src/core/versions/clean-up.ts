@@ -1,4 +1,5 @@
 import { fail, ok, type Result } from '../base/result.ts';
+import { keyName } from '../board/key-name.ts';
 import { applyEdit } from '../keymap/apply-edit.ts';
 import type { Edit } from '../keymap/edit.ts';
 import { brokenReferences } from '../keymap/references.ts';
@@ -20,7 +21,7 @@ export function withoutMissing(keymap: Keymap, known: readonly Keymap[]): Result
   let now = keymap;
   const leftOut: string[] = [];
   const take = (edit: Edit): string | null => {
-    const outcome = applyEdit(now, edit);
+    const outcome = applyEdit(now, edit, keyName);
     if (!outcome.ok) return outcome.problem;
     now = outcome.value.keymap;
     leftOut.push(...outcome.value.alongside);

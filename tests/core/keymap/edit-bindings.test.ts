@@ -136,7 +136,7 @@ describe('what cannot be done is refused with the reason', () => {
       { edit: 'bind', place: at('k1'), side: 'tap', action: { do: 'char', char: 'ab' } },
     ],
     ['Nothing is bound at k3 on Base.', { edit: 'unbind', place: at('k3') }],
-    ['k2 on Base has no hold.', { edit: 'unbind', place: at('k2'), side: 'hold' }],
+    ['There is no hold at k2 on Base.', { edit: 'unbind', place: at('k2'), side: 'hold' }],
     ['A binding has a tap, a hold or both.', { edit: 'set-binding', place: at('k1'), binding: {} }],
     ['Nothing is bound at k3 on Base.', { edit: 'move-binding', from: at('k3'), to: at('k1') }],
     ['It is already at k1 on Base.', { edit: 'move-binding', from: at('k1'), to: at('k1') }],

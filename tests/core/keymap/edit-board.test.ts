@@ -29,7 +29,7 @@ describe('delete-key', () => {
   });
 
   test('says so, and which chords are now alike', () => {
-    expect(outcome.title).toBe('Delete key k1');
+    expect(outcome.title).toBe('Delete the key k1');
     expect(outcome.alongside).toEqual([
       'Took away 2 bindings of k1.',
       'Deleted the chord Two, which lost k1.',

@@ -2,22 +2,27 @@ import { castDraft, type Draft, produce } from 'immer';
 import { hasKey } from '../lookup.ts';
 import type { Board, Chord, ChordId, KeyId, Keymap } from '../types.ts';
 import { unpinned } from './diary-pins.ts';
-import { type Edited, type EditNamed, listWords, made, refused } from './outcome.ts';
+import { type Edited, type EditNamed, listWords, made, type NameKey, refused } from './outcome.ts';
 
 /**
  * Puts another board under the design. What is bound, made a chord of or noted on keys that stay goes with them;
  * bindings and chords that lose a key go, and are told.
  */
-export function setBoard(keymap: Keymap, { board, became }: EditNamed<'set-board'>): Edited {
+export function setBoard(
+  keymap: Keymap,
+  { board, became }: EditNamed<'set-board'>,
+  nameKey: NameKey,
+): Edited {
   const wrong = became && wrongBecoming(keymap, board, became);
   if (wrong !== undefined) return refused(wrong);
   const kept = new Set(became ? Object.keys(became) : board.keys.map(({ id }) => id));
+  const named = (key: KeyId) => nameKey(keymap.board, key);
   const alongside: string[] = [];
   const changed = new Set<ChordId>();
   const next = produce(keymap, (draft) => {
     alongside.push(
-      ...dropBindings(draft, kept),
-      ...dropFromChords(draft, kept, changed),
+      ...dropBindings(draft, kept, named),
+      ...dropFromChords(draft, kept, changed, named),
       ...unpinned(draft, kept),
     );
     if (became) rekey(draft, became);
@@ -52,18 +57,24 @@ function rekey(draft: Draft<Keymap>, became: Readonly<Record<KeyId, KeyId>>): vo
 }
 
 /** Deletes a key of the board with its bindings, and takes it out of chords. */
-export function deleteKey(keymap: Keymap, { key }: EditNamed<'delete-key'>): Edited {
+export function deleteKey(keymap: Keymap, { key }: EditNamed<'delete-key'>, nameKey: NameKey): Edited {
   if (!hasKey(keymap, key)) return refused(`The board has no key with the id ${JSON.stringify(key)}.`);
   const left = keymap.board.keys.filter(({ id }) => id !== key);
   if (left.length === 0) return refused('A board has one key at least.');
   const { madeFrom, ...board } = keymap.board;
-  const put = setBoard(keymap, { edit: 'set-board', board: { ...board, keys: left } });
+  const put = setBoard(keymap, { edit: 'set-board', board: { ...board, keys: left } }, nameKey);
   if (!put.ok) return put;
   const apart = madeFrom ? ['The board can no longer be changed by its parameters.'] : [];
-  return made(put.value.keymap, `Delete key ${key}`, [...put.value.alongside, ...apart]);
+  return made(put.value.keymap, `Delete the key ${nameKey(keymap.board, key)}`, [
+    ...put.value.alongside,
+    ...apart,
+  ]);
 }
 
-function dropBindings(draft: Draft<Keymap>, kept: ReadonlySet<KeyId>): string[] {
+/** A key of the board as it was, in words. */
+type Named = (key: KeyId) => string;
+
+function dropBindings(draft: Draft<Keymap>, kept: ReadonlySet<KeyId>, named: Named): string[] {
   let count = 0;
   const lost = new Set<KeyId>();
   for (const layer of draft.layers) {
@@ -75,16 +86,23 @@ function dropBindings(draft: Draft<Keymap>, kept: ReadonlySet<KeyId>): string[] 
     }
   }
   if (count === 0) return [];
-  return [`Took away ${count === 1 ? 'one binding' : `${count} bindings`} of ${listWords([...lost])}.`];
+  return [
+    `Took away ${count === 1 ? 'one binding' : `${count} bindings`} of ${listWords([...lost].map(named))}.`,
+  ];
 }
 
-function dropFromChords(draft: Draft<Keymap>, kept: ReadonlySet<KeyId>, changed: Set<ChordId>): string[] {
+function dropFromChords(
+  draft: Draft<Keymap>,
+  kept: ReadonlySet<KeyId>,
+  changed: Set<ChordId>,
+  named: Named,
+): string[] {
   const sentences: string[] = [];
   if (!draft.chords) return sentences;
   draft.chords = draft.chords.filter((chord) => {
     const left = chord.keys.filter((key) => kept.has(key));
     if (left.length === chord.keys.length) return true;
-    const lost = listWords(chord.keys.filter((key) => !kept.has(key)));
+    const lost = listWords(chord.keys.filter((key) => !kept.has(key)).map(named));
     const words = `the chord ${chord.name ?? chord.id}`;
     chord.keys = left;
     if (left.length < 2) sentences.push(`Deleted ${words}, which lost ${lost}.`);

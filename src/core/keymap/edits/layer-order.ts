@@ -8,6 +8,7 @@ import {
   listWords,
   made,
   missingLayer,
+  type NameKey,
   placeWords,
   refused,
 } from './outcome.ts';
@@ -55,7 +56,11 @@ function underWhatItWaitsFor(layers: readonly Layer[]): readonly [LayerId, Layer
  * the layer are live on the copy. Nothing leads to the copy yet and it does not come on with other layers: the design
  * does what it did until somebody gives it a way in.
  */
-export function duplicateLayer(keymap: Keymap, { layer, id, name }: EditNamed<'duplicate-layer'>): Edited {
+export function duplicateLayer(
+  keymap: Keymap,
+  { layer, id, name }: EditNamed<'duplicate-layer'>,
+  nameKey: NameKey,
+): Edited {
   const original = layerById(keymap, layer);
   if (original === undefined) return refused(missingLayer(keymap, layer) ?? '');
   if (layerById(keymap, id)) return refused(`There is a layer with the id ${JSON.stringify(id)} already.`);
@@ -76,7 +81,7 @@ export function duplicateLayer(keymap: Keymap, { layer, id, name }: EditNamed<'d
   });
   return made(next, `Duplicate layer ${original.name}`, [
     ...(chords.length === 0 ? [] : [`Live on the copy too: ${listWords(chords)}.`]),
-    ...ownWaysBack(keymap, original),
+    ...ownWaysBack(keymap, original, nameKey),
   ]);
 }
 
@@ -94,11 +99,11 @@ function ledTo(binding: Binding, from: LayerId, to: LayerId): Binding {
   });
 }
 
-function ownWaysBack(keymap: Keymap, layer: Layer): readonly string[] {
+function ownWaysBack(keymap: Keymap, layer: Layer, nameKey: NameKey): readonly string[] {
   const own = Object.entries(layer.places).filter(
     ([, { tap, hold }]) => leads(tap, layer.id) || leads(hold, layer.id),
   );
   if (own.length === 0) return [];
-  const words = own.map(([key]) => placeWords(keymap, { layer: layer.id, key }));
+  const words = own.map(([key]) => placeWords(keymap, { layer: layer.id, key }, nameKey));
   return [`What led from the layer to itself leads from the copy to the copy: ${listWords(words)}.`];
 }

@@ -9,6 +9,7 @@ import {
   listWords,
   made,
   missingLayer,
+  type NameKey,
   placeWords,
   refused,
 } from './outcome.ts';
@@ -54,7 +55,7 @@ export function setOnWhile(keymap: Keymap, { layer, onWhile }: EditNamed<'set-on
 }
 
 /** Deletes a layer and all that led to it: layer actions everywhere, its mention in chords and in `onWhile`. */
-export function deleteLayer(keymap: Keymap, { layer }: EditNamed<'delete-layer'>): Edited {
+export function deleteLayer(keymap: Keymap, { layer }: EditNamed<'delete-layer'>, nameKey: NameKey): Edited {
   const missing = missingLayer(keymap, layer);
   if (missing !== undefined) return refused(missing);
   if (layer === keymap.layers[0]?.id) return refused('The base layer cannot be deleted.');
@@ -62,7 +63,7 @@ export function deleteLayer(keymap: Keymap, { layer }: EditNamed<'delete-layer'>
   const next = produce(keymap, (draft) => {
     draft.layers = draft.layers.filter(({ id }) => id !== layer);
     alongside.push(
-      ...dropLayerActions(draft, keymap, layer),
+      ...dropLayerActions(draft, keymap, layer, nameKey),
       ...dropFromChords(draft, keymap, layer),
       ...dropFromOnWhile(draft, keymap, layer),
       ...unpinned(draft),
@@ -75,14 +76,14 @@ function leadsTo(action: Action | undefined, layer: LayerId): boolean {
   return action?.do === 'layer' && action.layer === layer;
 }
 
-function dropLayerActions(draft: Draft<Keymap>, keymap: Keymap, gone: LayerId): string[] {
+function dropLayerActions(draft: Draft<Keymap>, keymap: Keymap, gone: LayerId, nameKey: NameKey): string[] {
   const dropped: string[] = [];
   for (const layer of draft.layers) {
     for (const [key, binding] of Object.entries(layer.places)) {
       for (const side of ['tap', 'hold'] as const) {
         if (!leadsTo(binding[side], gone)) continue;
         delete binding[side];
-        dropped.push(`${placeWords(keymap, { layer: layer.id, key })} (${side})`);
+        dropped.push(`${placeWords(keymap, { layer: layer.id, key }, nameKey)} (${side})`);
       }
       if (!binding.tap) delete binding.onShift;
       if (!binding.tap && !binding.hold) delete layer.places[key];

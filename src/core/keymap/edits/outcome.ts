@@ -2,10 +2,16 @@ import { fail, ok, type Result } from '../../base/result.ts';
 import { layerWords } from '../action-words.ts';
 import type { Edit, EditOutcome } from '../edit.ts';
 import { hasKey, layerById } from '../lookup.ts';
-import type { Keymap, LayerId, Place } from '../types.ts';
+import type { Board, KeyId, Keymap, LayerId, Place } from '../types.ts';
 
 /** The edits of one name. */
 export type EditNamed<Name extends Edit['edit']> = Extract<Edit, { readonly edit: Name }>;
+
+/**
+ * What a person calls a key of a board. Whoever makes an edit hands it in: this room knows keys by their ids only, and
+ * a board may lack the id it asks for.
+ */
+export type NameKey = (board: Board, key: KeyId) => string;
 
 /** What an edit gives back: the outcome, or the sentence why it was refused. */
 export type Edited = Result<EditOutcome, string>;
@@ -40,9 +46,9 @@ export function missingPlace(keymap: Keymap, place: Place): string | undefined {
   return `The board has no key with the id ${JSON.stringify(place.key)}.`;
 }
 
-/** A place in words: "L21 on Base". */
-export function placeWords(keymap: Keymap, place: Place): string {
-  return `${place.key} on ${layerWords(keymap, place.layer)}`;
+/** A place in words: "left ring top on Base". */
+export function placeWords(keymap: Keymap, place: Place, nameKey: NameKey): string {
+  return `${nameKey(keymap.board, place.key)} on ${layerWords(keymap, place.layer)}`;
 }
 
 /** Things in a row for a sentence, six at most: "a, b, c", "a, b, c, d, e, f and 3 more". */

@@ -2,7 +2,15 @@ import { type Draft, produce } from 'immer';
 import type { TimingChange } from '../edit.ts';
 import { bindingAt } from '../lookup.ts';
 import type { Keymap, Timing } from '../types.ts';
-import { type Edited, type EditNamed, made, missingPlace, placeWords, refused } from './outcome.ts';
+import {
+  type Edited,
+  type EditNamed,
+  made,
+  missingPlace,
+  type NameKey,
+  placeWords,
+  refused,
+} from './outcome.ts';
 
 function setField<Field extends keyof Timing>(
   target: Draft<Timing>,
@@ -24,16 +32,22 @@ function change(target: Draft<Timing>, to: TimingChange): void {
 }
 
 /** Sets or takes away timing fields of one binding. */
-export function setBindingTiming(keymap: Keymap, edit: EditNamed<'set-binding-timing'>): Edited {
+export function setBindingTiming(
+  keymap: Keymap,
+  edit: EditNamed<'set-binding-timing'>,
+  nameKey: NameKey,
+): Edited {
   const { place, timing } = edit;
   if (!bindingAt(keymap, place)) {
-    return refused(missingPlace(keymap, place) ?? `Nothing is bound at ${placeWords(keymap, place)}.`);
+    return refused(
+      missingPlace(keymap, place) ?? `Nothing is bound at ${placeWords(keymap, place, nameKey)}.`,
+    );
   }
   const next = produce(keymap, (draft) => {
     const binding = draft.layers.find(({ id }) => id === place.layer)?.places[place.key];
     if (binding) change(binding, timing);
   });
-  return made(next, `Set the timing of ${placeWords(keymap, place)}`);
+  return made(next, `Set the timing of ${placeWords(keymap, place, nameKey)}`);
 }
 
 /** Sets or takes away timing fields of the whole design; with none left the field `timing` goes. */
