@@ -8,13 +8,16 @@ import type { KeyValue } from './keeping/key-value.ts';
 /** Which text is typed: one of the ready ones by its name, or the typist's own. */
 export type TextChoice = (typeof READY_TEXTS)[number] | 'own';
 
+/** What can be chosen for a text: one of them, or whichever the open design's languages ask for. */
+export type TextWish = TextChoice | 'design';
+
 /** What the typist has chosen about themselves; it is theirs, so it is kept with the browser and not with a design. */
 export interface TypistChoices {
   readonly speed: Speed;
   /** See `Person`; of no effect on a measured typist, who has a spread of their own. */
   readonly spreadFactor: number;
   /** Null until one is chosen: then the own text where there is one, else that of the design’s languages. */
-  readonly text: TextChoice | null;
+  readonly text: TextWish | null;
   /** From where on accidents are worth a finding. */
   readonly limits: AccidentLimits;
 }
@@ -28,7 +31,7 @@ export interface TypistState extends TypistChoices {
   start(): Promise<void>;
   setSpeed(speed: Speed): void;
   setSpread(factor: number): void;
-  setText(text: TextChoice): void;
+  setText(text: TextWish): void;
   setLimits(limits: Partial<AccidentLimits>): void;
   /** Hands the measured typist in, or takes them away. */
   setMeasured(person: Person | null): void;
@@ -90,7 +93,7 @@ export function readChoices(kept: unknown): TypistChoices {
   return {
     speed: isSpeed(speed) ? speed : USUAL.speed,
     spreadFactor: isFactor ? spreadFactor : USUAL.spreadFactor,
-    text: [...READY_TEXTS, 'own' as const].find((name) => name === text) ?? null,
+    text: [...READY_TEXTS, 'own' as const, 'design' as const].find((name) => name === text) ?? null,
     limits: readLimits(limits),
   };
 }

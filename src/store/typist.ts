@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import type { RunCounts } from '../core/needs/counts-runs.ts';
 import { useBench } from './bench.ts';
 import { indexedDbOrMemory } from './keeping/key-value.ts';
-import { makeTypist, type TextChoice, type TypistState } from './make-typist.ts';
+import { makeTypist, type TextChoice, type TextWish, type TypistState } from './make-typist.ts';
 import { makeMeasured } from './measured/make-measured.ts';
 import { useOwnText } from './own-text/own-text.ts';
 import { RunTexts } from './run-texts.ts';
@@ -34,6 +34,10 @@ export interface TypistText {
 /** The typist with the text they type; everything is taken up from where it is kept when this is first used. */
 export interface Typist extends TypistState {
   readonly typed: TypistText;
+  /** What is chosen for the text, or stands there until something is. */
+  readonly wish: TextWish;
+  /** The text that the open design's languages ask for. */
+  readonly ofDesign: TextChoice;
   /** Whether there is an own text to choose. */
   readonly hasOwnText: boolean;
 }
@@ -47,11 +51,12 @@ export function useTypist(): Typist {
   const state = useStore(typist);
   const own = useOwnText(({ text }) => text);
   const ofDesign = useBench(({ keymap }) => textOfLists(keymap.needs?.lists ?? []));
-  const choice = state.text === 'own' && own === null ? null : state.text;
-  const name: TextChoice = choice ?? (own === null ? ofDesign : 'own');
+  const chosen = state.text === 'own' && own === null ? null : state.text;
+  const wish: TextWish = chosen ?? (own === null ? 'design' : 'own');
+  const name: TextChoice = wish === 'design' ? ofDesign : wish;
   const known = useSyncExternalStore(texts.subscribe, () => (name === 'own' ? null : texts.known(name)));
   const typed: TypistText =
-    own !== null && known === null
+    name === 'own' && own !== null
       ? { choice: 'own', title: own.name, counts: own.runs }
       : known?.state === 'ready'
         ? { choice: name, title: known.title, counts: known.counts }
@@ -61,5 +66,5 @@ export function useTypist(): Typist {
             counts: null,
             ...(known?.state === 'missing' ? { why: known.why } : {}),
           };
-  return { ...state, typed, hasOwnText: own !== null };
+  return { ...state, typed, wish, ofDesign, hasOwnText: own !== null };
 }

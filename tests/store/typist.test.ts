@@ -24,6 +24,18 @@ describe('the typist', () => {
     });
   });
 
+  test.each(['code', 'own', 'design'] as const)(
+    '%s as the text is there again at the next visit',
+    async (text) => {
+      const values = memoryKeyValue();
+      makeTypist(values).getState().setText('german');
+      makeTypist(values).getState().setText(text);
+      const later = makeTypist(values);
+      await later.getState().start();
+      expect(later.getState().text).toBe(text);
+    },
+  );
+
   test('what is chosen before the kept choice has been read stays', async () => {
     const values = memoryKeyValue();
     makeTypist(values).getState().setSpeed('slow');

@@ -29,7 +29,7 @@ const INPUTS: readonly { readonly value: PracticeInput; readonly label: string }
 export function SessionChoices({ board }: { readonly board: Board }) {
   const choices = usePractice((state) => state.choices);
   const choose = usePractice((state) => state.choose);
-  const { typed, hasOwnText, setText } = useTypist();
+  const { wish, ofDesign, hasOwnText, setText } = useTypist();
   const { overlay, choose: chooseOverlay } = useChosenOverlay(board);
   const overlays = overlaysFor(board, useKeptOverlays().things);
   return (
@@ -43,8 +43,8 @@ export function SessionChoices({ board }: { readonly board: Board }) {
         />
         <Select
           label="As it stands in"
-          value={typed.choice}
-          options={textOptions(hasOwnText)}
+          value={wish}
+          options={textOptions(hasOwnText, ofDesign)}
           onChange={setText}
         />
         <Select

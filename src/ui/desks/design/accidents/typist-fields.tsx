@@ -7,8 +7,19 @@ import { kindOfSpeed, SPREADS, speedOfKind, speedOptions, spreadChoice, WPM_LIMI
 
 /** Whose typing it is, and what they type. */
 export function TypistFields() {
-  const { speed, person, measured, typed, hasOwnText, setSpeed, setText, spreadFactor, setSpread } =
-    useTypist();
+  const {
+    speed,
+    person,
+    measured,
+    typed,
+    wish,
+    ofDesign,
+    hasOwnText,
+    setSpeed,
+    setText,
+    spreadFactor,
+    setSpread,
+  } = useTypist();
   const { wpm } = person.parameters;
   const kind = kindOfSpeed(speed);
   return (
@@ -36,7 +47,7 @@ export function TypistFields() {
           onChange={(factor) => setSpread(Number(factor))}
         />
       )}
-      <Select label="Text" value={typed.choice} options={textOptions(hasOwnText)} onChange={setText} />
+      <Select label="Text" value={wish} options={textOptions(hasOwnText, ofDesign)} onChange={setText} />
       {typed.why !== undefined && <p className={styles.problem}>{typed.why}</p>}
     </div>
   );

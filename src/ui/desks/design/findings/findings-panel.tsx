@@ -2,12 +2,14 @@ import { memo, useRef } from 'react';
 import type { Finding, Severity } from '../../../../core/findings/find.ts';
 import { findingId } from '../../../../core/findings/finding-id.ts';
 import { judgeHands } from '../../../../core/findings/judges-hands.ts';
+import { needMissing } from '../../../../core/findings/rules/need-missing.ts';
 import { useFindings } from '../../../../store/accidents/use-accidents.ts';
 import { Caution } from '../../../board/caution.tsx';
 import { Disclosure } from '../../../widgets/disclosure.tsx';
 import { type AlikeFindings, alikeFindings } from './alike-findings.ts';
 import { FindingCard } from './finding-card.tsx';
 import styles from './findings.module.css';
+import { PlaceAll } from './place-all.tsx';
 import { TakeMend, useTakeMend } from './take-mend.ts';
 import { useNextCard } from './use-next-card.ts';
 
@@ -76,9 +78,11 @@ function FindingGroup({
 }
 
 /** What one rule has to say, the rest of a long list folded away. */
-function Alike({ alike: { shown, folded } }: { readonly alike: AlikeFindings }) {
+function Alike({ alike: { rule, shown, folded } }: { readonly alike: AlikeFindings }) {
+  const mendable = [...shown, ...folded].filter(({ mends }) => mends.length > 0).length;
   return (
     <div className={styles.alike}>
+      {rule === needMissing.id && mendable > 1 && <PlaceAll missing={mendable} />}
       <FindingList findings={shown} />
       {folded.length > 0 && (
         <Disclosure title={<span className={styles.more}>and {folded.length} more like these</span>}>

@@ -2,30 +2,33 @@ import { createContext, useCallback, useEffect, useRef } from 'react';
 import type { Finding, Mend } from '../../../../core/findings/find.ts';
 import { useBench } from '../../../../store/bench.ts';
 
-/** Takes a mend of a finding in the list. */
-export const TakeMend = createContext<(mend: Mend) => void>(() => {});
+/** Takes a mend of a finding in the list; `also` is a sentence that its notice says besides. */
+type Take = (mend: Mend, also?: string) => void;
+
+export const TakeMend = createContext<Take>(() => {});
 
 /** A way to take a mend as one step; as soon as its findings are known, a notice says what was done and what is left. */
-export function useTakeMend(findings: readonly Finding[]): (mend: Mend) => void {
-  const taken = useRef<Mend | null>(null);
+export function useTakeMend(findings: readonly Finding[]): Take {
+  const taken = useRef<{ readonly mend: Mend; readonly also: string } | null>(null);
   useEffect(() => {
-    const mend = taken.current;
+    const last = taken.current;
     taken.current = null;
-    if (mend !== null) tell(mend, findings.length);
+    if (last !== null) tell(last.mend, last.also, findings.length);
   }, [findings]);
-  return useCallback((mend) => {
+  return useCallback((mend, also = '') => {
     const { keymap, edit } = useBench.getState();
     edit({ edit: 'several', title: mend.title, edits: mend.edits });
-    if (useBench.getState().keymap !== keymap) taken.current = mend;
+    if (useBench.getState().keymap !== keymap) taken.current = { mend, also };
   }, []);
 }
 
-function tell({ title }: Mend, left: number): void {
+function tell({ title }: Mend, also: string, left: number): void {
   const { notices, notify, dismiss } = useBench.getState();
   // An edit that takes others along has said so by itself: one notice says it all.
   const told = notices.find(({ canUndo }) => canUndo);
   if (told !== undefined) dismiss(told.id);
-  notify({ tone: 'done', text: `${told?.text ?? `${title}: done.`} ${leftInWords(left)}`, canUndo: true });
+  const said = [told?.text ?? `${title}: done.`, also, leftInWords(left)].filter((each) => each !== '');
+  notify({ tone: 'done', text: said.join(' '), canUndo: true });
 }
 
 /** How many findings are left, as a sentence. */

@@ -200,7 +200,12 @@ describe('the typist in words', () => {
   });
 
   test('the own text only where there is one', () => {
-    expect(textOptions(false).map(({ value }) => value)).not.toContain('own');
-    expect(textOptions(true)[0]?.value).toBe('own');
+    expect(textOptions(false, 'german').map(({ value }) => value)).not.toContain('own');
+    expect(textOptions(true, 'german')[0]?.value).toBe('own');
+  });
+
+  test('a choice that goes with the design’s languages says which text that is', () => {
+    const ofDesign = textOptions(false, 'code').find(({ value }) => value === 'design');
+    expect(ofDesign?.label).toContain('program code');
   });
 });

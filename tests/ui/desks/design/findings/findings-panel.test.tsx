@@ -1,4 +1,4 @@
-import { cleanup, render, screen } from '@testing-library/react';
+import { act, cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { useBench } from '../../../../../src/store/bench.ts';
@@ -39,6 +39,20 @@ describe('the list of findings', () => {
     await userEvent.click(show);
     expect(useBench.getState().lit).toBeNull();
   });
+});
+
+test('all missing needs are given places as one step, which says what is left and can be undone', async () => {
+  const missing = () => document.querySelectorAll('[data-rule=need-missing]').length;
+  const all = screen.getByRole('button', { name: /12 missing needs/ });
+  const before = useBench.getState().keymap;
+  await userEvent.click(all);
+  expect(missing()).toBe(0);
+  const { notices, past, undo } = useBench.getState();
+  expect(past).toHaveLength(1);
+  expect(notices.at(-1)?.text).toContain('12');
+  act(undo);
+  expect(useBench.getState().keymap).toBe(before);
+  expect(missing()).toBe(12);
 });
 
 describe('a mend taken by keyboard', () => {
