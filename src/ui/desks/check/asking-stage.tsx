@@ -60,8 +60,8 @@ export function AskingStage({
         <span className={styles.quiet}>{tallyWords(tally)}.</span>
       </div>
       <p className={styles.ways}>
-        Ten seconds without a key count as nothing. Escape held for a second stops; then Tab reaches the
-        buttons.
+        Ten seconds without a key count as nothing, and three times in a row stop the check. Escape of any
+        keyboard, held for a second, stops it at once. Then Tab reaches the buttons.
       </p>
     </DeskStage>
   );

@@ -39,8 +39,9 @@ export function RestingStage(props: Resting) {
       {!isOver && <ComputerSays computer={computer} known={room.known} />}
       {!isOver && run.pause === null && (
         <p className={styles.quiet}>
-          Meanwhile the page keeps all keys for itself, Tab and F5 too. Hold Escape for a second to stop: then
-          every button can be reached with Tab, and you go on whenever you like.
+          Meanwhile the page keeps all keys for itself, Tab and F5 too. To stop, hold Escape of any keyboard
+          for a second, or press nothing for half a minute: then every button can be reached with Tab, and you
+          go on whenever you like.
         </p>
       )}
       {run.step !== null && run.pause !== null && (

@@ -1,7 +1,8 @@
 import { needInWords } from '../../../core/findings/wording.ts';
-import { codeLabel } from '../../../core/host/code-names.ts';
+import { codeLabel, codeName } from '../../../core/host/code-names.ts';
 import type { HostLayout } from '../../../core/host/host-layout.ts';
 import { codeInWords, legendOf } from '../../../core/host/legend.ts';
+import { isCode } from '../../../core/keymap/codes.ts';
 import { parseNeed } from '../../../core/keymap/need.ts';
 import type { Keymap } from '../../../core/keymap/types.ts';
 import type { Prompt } from '../../../core/practice/drill.ts';
@@ -36,6 +37,12 @@ export function signOf(text: string, keymap: Keymap, host: HostLayout): NeedSign
     return { glyph: glyph.length <= 1 ? glyph : name, name, isWord: glyph.length > 1 };
   }
   return { glyph: [...need.modifiers, codeInWords(need.code, host)].join(' + '), name, isWord: true };
+}
+
+/** A key of the keyboard at hand that is laid onto no key of the board, and where it shows which are. */
+export function strayWords(code: string): string {
+  const name = isCode(code) ? codeName(code) : code;
+  return `${name} stands for no key of the board. Pause, and “My keyboard” under the board shows which key is which.`;
 }
 
 /** Headings of the needs by how they stand. */

@@ -1,3 +1,4 @@
+import { type RefObject, useRef } from 'react';
 import { isBreakDue, spellsOf } from '../../../core/practice/care.ts';
 import { diagnosisWords } from '../../../core/practice/fault-words.ts';
 import type { Session } from '../../../core/practice/session.ts';
@@ -10,9 +11,10 @@ import { type Computer, useComputer } from '../../board/computer/use-computer.ts
 import { Elsewhere } from '../../board/elsewhere.tsx';
 import { Button } from '../../widgets/button.tsx';
 import { DeskStage } from '../../widgets/desk-stage.tsx';
+import { useFocusKept } from '../../widgets/use-focus-kept.ts';
 import type { Hint } from './hint.ts';
 import styles from './practise.module.css';
-import { minutesWords, promptReason } from './practise-words.ts';
+import { minutesWords, promptReason, strayWords } from './practise-words.ts';
 import { PromptLine } from './prompt-line.tsx';
 import { SessionChoices } from './session-choices.tsx';
 import { SessionSummary, Welcome } from './session-summary.tsx';
@@ -30,13 +32,29 @@ export function Stage(props: {
   const readOnly = useBench((bench) => bench.readOnly);
   const known = useHost(room.keymap);
   const computer = useComputer(known);
-  if (session !== null && running.active) {
-    return <Prompting room={room} running={running} session={session} hint={hint} />;
+  const { active } = running;
+  const focus = useStageFocus(session === null ? 'idle' : active ? 'drill' : 'paused');
+  if (session !== null && active) {
+    return <Prompting room={room} running={running} session={session} hint={hint} focus={focus} />;
   }
   if (readOnly) return <Elsewhere label="Practise" todo="Practise it" />;
   if (computer.asking) return <ComputerQuestion computer={computer} title={known.table.title} />;
-  const start = { computer, known, running };
+  const start = { computer, known, running, focus };
   return session !== null ? <Paused session={session} start={start} /> : <Idle room={room} start={start} />;
+}
+
+/** Where the focus goes when one stage gives way to another. */
+interface StageFocus {
+  readonly stage: RefObject<HTMLElement | null>;
+  readonly goOn: RefObject<HTMLButtonElement | null>;
+}
+
+/** After a pause it is the way on. When a session ends by itself somebody is typing, who must press no button by that. */
+function useStageFocus(shown: 'idle' | 'drill' | 'paused'): StageFocus {
+  const stage = useRef<HTMLElement>(null);
+  const goOn = useRef<HTMLButtonElement>(null);
+  useFocusKept(shown, () => (shown === 'paused' ? goOn.current : stage.current));
+  return { stage, goOn };
 }
 
 /** What a session is begun with. */
@@ -44,6 +62,7 @@ interface Start {
   readonly computer: Computer;
   readonly known: KnownHost;
   readonly running: Running;
+  readonly focus: StageFocus;
 }
 
 /** Begins or goes on; on the real board only once it is known, or nobody wants to know, how this computer reads it. */
@@ -55,9 +74,9 @@ function BeginButton(props: {
   readonly children: string;
 }) {
   const { start, onBoard, ...rest } = props;
-  const { computer, running } = start;
+  const { computer, running, focus } = start;
   const begin = onBoard && computer.toBeAsked ? computer.ask : running.begin;
-  return <Button {...rest} onClick={begin} autoFocus={onBoard && computer.told > 0} />;
+  return <Button {...rest} ref={focus.goOn} onClick={begin} autoFocus={onBoard && computer.told > 0} />;
 }
 
 function Prompting({
@@ -65,16 +84,18 @@ function Prompting({
   running,
   session,
   hint,
+  focus,
 }: {
   readonly room: Room;
   readonly running: Running;
   readonly session: Session;
   readonly hint: Hint | null;
+  readonly focus: StageFocus;
 }) {
   const prompt = session.prompts.at(-1);
   if (prompt === undefined) return null;
   return (
-    <DeskStage label="Drill" centred>
+    <DeskStage label="Drill" centred tabIndex={-1} ref={focus.stage}>
       <p className={styles.reason}>{promptReason(prompt, room.textTitle)}</p>
       <PromptLine prompt={prompt} session={session} keymap={room.keymap} host={room.host} />
       <Word room={room} running={running} session={session} hint={hint} />
@@ -120,9 +141,7 @@ function Word({
           {diagnosisWords(room.keymap, slip).slice(0, 2).join(' ')}
         </p>
       )}
-      {slip === null && stray !== null && (
-        <p className={styles.quiet}>{stray} stands for no key of the board.</p>
-      )}
+      {slip === null && stray !== null && <p className={styles.quiet}>{strayWords(stray)}</p>}
       {hint !== null && <p className={styles.quiet}>{hint.words}</p>}
     </div>
   );
@@ -172,7 +191,7 @@ function Idle({ room, start }: { readonly room: Room; readonly start: Start }) {
   const isRealBoard = usePractice((state) => state.choices.input === 'board');
   const cannot = room.ranked.every((need) => group !== null && need.group !== group);
   return (
-    <DeskStage label="Practise">
+    <DeskStage label="Practise" tabIndex={-1} ref={start.focus.stage}>
       {isRecent ? <SessionSummary room={room} session={last} /> : <Welcome room={room} />}
       {isBreak && (
         <p className={styles.rest} role="status">

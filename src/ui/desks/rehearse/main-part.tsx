@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { type Comparison, compareRuns } from '../../../core/rehearse/compare.ts';
 import { namesOf } from '../../../core/rehearse/key-words.ts';
 import type { Run } from '../../../core/rehearse/run.ts';
@@ -7,6 +7,7 @@ import type { Slip } from '../../../core/rehearse/slips.ts';
 import { useRehearsal } from '../../../store/rehearse/rehearsal.ts';
 import { slipsIn, useComparedRun, usePlayed, useTried } from '../../../store/rehearse/use-runs.ts';
 import { Button } from '../../widgets/button.tsx';
+import { useFocusKept } from '../../widgets/use-focus-kept.ts';
 import { OutText } from './out-text.tsx';
 import { Readout } from './readout.tsx';
 import styles from './rehearse.module.css';
@@ -32,6 +33,8 @@ export function MainPart() {
     () => (run === null || other === null ? [] : differencesOf(compareRuns(run, other))),
     [run, other],
   );
+  const out = useRef<HTMLElement>(null);
+  useFocusKept(live !== null ? 'live' : run === null ? 'none' : 'still', () => out.current);
   if (run === null) {
     if (played === null || played.ok) return <Empty />;
     return <Refused reason={played.problem.reason} />;
@@ -42,6 +45,7 @@ export function MainPart() {
   return (
     <>
       <OutText
+        field={out}
         text={text}
         slips={slips}
         isLive={live !== null}

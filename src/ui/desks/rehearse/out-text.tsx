@@ -1,4 +1,4 @@
-import { Fragment, useEffect, useRef } from 'react';
+import { Fragment, type RefObject, useEffect } from 'react';
 import type { ShownText, Token } from '../../../core/rehearse/shown-text.ts';
 import { type Slip, slipTitle } from '../../../core/rehearse/slips.ts';
 import { outParts } from './out-parts.ts';
@@ -6,30 +6,32 @@ import styles from './rehearse.module.css';
 
 /** What the computer shows; slips are marked where they happened and lead to their place on the time line. */
 export function OutText({
+  field,
   text,
   slips,
   isLive,
   onSlip,
 }: {
+  readonly field: RefObject<HTMLElement | null>;
   readonly text: ShownText;
   readonly slips: readonly Slip[];
   readonly isLive: boolean;
   readonly onSlip: (slip: Slip) => void;
 }) {
-  const field = useRef<HTMLElement>(null);
   // The newest stays in view while it grows.
   useEffect(() => {
     if (isLive && field.current !== null) field.current.scrollTop = field.current.scrollHeight;
   });
   const { tokens, takenBack } = text;
+  const counted = [
+    ...(slips.length === 0 ? [] : [`${slips.length} ${slips.length === 1 ? 'slip' : 'slips'}`]),
+    ...(takenBack.length === 0 ? [] : [`${takenBack.length} taken back`]),
+  ];
   return (
     <div className={styles.out}>
       <p className={styles.outHead}>
         <span>Comes out</span>
-        <span>
-          {slips.length > 0 && `${slips.length} ${slips.length === 1 ? 'slip' : 'slips'}`}
-          {takenBack.length > 0 && ` ${takenBack.length} taken back`}
-        </span>
+        <span>{counted.join(', ')}</span>
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
       <section ref={field} className={styles.outText} tabIndex={0} aria-label="What comes out">

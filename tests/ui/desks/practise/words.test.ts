@@ -17,6 +17,7 @@ import {
   promptReason,
   shareWords,
   signOf,
+  strayWords,
   timeWords,
   untypedWords,
   waitingWords,
@@ -37,6 +38,14 @@ test.each([
   ['shortcut:Control+KeyS', 'Control + S', 'Control + S', true],
 ])('%s is shown as %s and read as %s', (text, glyph, name, isWord) => {
   expect(signOf(text, sample, usHost)).toEqual({ glyph, name, isWord });
+});
+
+test.each([
+  ['KeyZ', /^Z stands/],
+  ['IntlRo', /^Key left of right Shift stands/],
+  ['', /stands for no key/],
+])('a stray %s is told by its name, not by its code', (code, words) => {
+  expect(strayWords(code)).toMatch(words);
 });
 
 describe('what waits', () => {

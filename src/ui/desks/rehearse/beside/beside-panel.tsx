@@ -54,6 +54,12 @@ export function BesidePanel({ names }: { readonly names: Names }) {
           {problem}
         </p>
       )}
+      {compared.with === 'nothing' && (
+        <p className={styles.hint}>
+          The same presses, played once more on another design, or on this one without what is tried: where
+          something else comes out is marked on the time line.
+        </p>
+      )}
       {stream === null && <p className={styles.hint}>There are no presses on the time line yet.</p>}
       {compared.with === 'design as it is' && tries.length === 0 && (
         <p className={styles.hint}>
