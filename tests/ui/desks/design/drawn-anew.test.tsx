@@ -59,7 +59,10 @@ function Watch() {
   return <p>{isNow ? 'now' : 'before'}</p>;
 }
 
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  vi.restoreAllMocks();
+});
 
 beforeEach(() => {
   openBench({
@@ -100,7 +103,17 @@ describe('what an edit draws anew', () => {
 });
 
 describe('the analysis after an edit', () => {
-  test('comes in a drawing of its own, and until then says that it is the one of before', () => {
+  /** Frames come when a test says so. */
+  function framesAsTold() {
+    const due: FrameRequestCallback[] = [];
+    vi.spyOn(window, 'requestAnimationFrame').mockImplementation((run) => due.push(run));
+    const paint = () => {
+      for (const run of due.splice(0)) run(0);
+    };
+    return { paint: () => act(paint) };
+  }
+
+  function editWatched() {
     render(
       <AnalysisAfterEdit>
         <Watch />
@@ -109,11 +122,23 @@ describe('the analysis after an edit', () => {
     const { keymap } = bench();
     seen.length = 0;
     act(() => bind('R22', 'x'));
-    expect(seen).toEqual([
-      { about: keymap, isNow: false },
-      { about: bench().keymap, isNow: true },
-    ]);
-    expect(screen.getByText('now')).toBeInTheDocument();
+    return keymap;
+  }
+
+  test('comes once the edit has been painted, and until then says that it is the one of before', async () => {
+    const frames = framesAsTold();
+    const before = editWatched();
+    expect(seen).toEqual([{ about: before, isNow: false }]);
+    frames.paint();
+    expect(seen).toHaveLength(1);
+    expect(await screen.findByText('now')).toBeInTheDocument();
+    expect(seen.slice(1)).toEqual([{ about: bench().keymap, isNow: true }]);
+  });
+
+  test('comes where nothing is painted, too', async () => {
+    framesAsTold();
+    editWatched();
+    expect(await screen.findByText('now', {}, { timeout: 5000 })).toBeInTheDocument();
   });
 
   test('without a place that keeps it back it is there at once', () => {
