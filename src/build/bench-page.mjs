@@ -1,21 +1,37 @@
 /**
- * The last part of `npm run bench`: an edit on the benchmark design in the built page, findings and accidents included. Reports how long it
- * takes until it is painted, and the `long-animation-frame` entries (frames over 50 ms) that it made; then the same for the
- * counting of ten megabytes of text. It never fails on time.
+ * The last part of `npm run bench`: the built page with the benchmark design. It reports how long things take until they are painted,
+ * and the frames over 50 ms that they make, with the script that took longest. It never fails on time: what does not
+ * come at all is said, and the next part goes on. `node src/build/bench-page.mjs edits growth` runs those parts alone.
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, runnerImport } from 'vite';
-import { benchRehearse } from './bench-rehearse.mjs';
-import { benchSimulation } from './bench-simulation.mjs';
+import { benchCounting } from './bench-page/counting.mjs';
+import { benchEdits } from './bench-page/edits.mjs';
+import { benchFirstVisit } from './bench-page/first-visit.mjs';
+import { benchGrowth } from './bench-page/growth.mjs';
+import { benchMoving } from './bench-page/moving.mjs';
+import { benchRehearse } from './bench-page/rehearse.mjs';
+import { benchSimulation } from './bench-page/simulation.mjs';
 import { importDesign, openBuiltPage } from './built-page.mjs';
 
+const PARTS = {
+  visit: benchFirstVisit,
+  edits: benchEdits,
+  moving: benchMoving,
+  growth: benchGrowth,
+  counting: benchCounting,
+  simulation: benchSimulation,
+  rehearse: benchRehearse,
+};
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const EDITS = 21;
-const framesText = (all) =>
-  all.length === 0 ? 'none' : `${all.length}, the longest ${Math.round(Math.max(...all))} ms`;
-const median = (values) => values.toSorted((one, other) => one - other)[values.length >> 1];
+const asked = process.argv.slice(2);
+const unknown = asked.find((name) => !Object.hasOwn(PARTS, name));
+if (unknown !== undefined) {
+  console.error(`There is no part "${unknown}": ${Object.keys(PARTS).join(', ')}.`);
+  process.exit(2);
+}
 const load = async (file) => (await runnerImport(join(root, file))).module;
 
 // First, before loading a module has set this process up for development: the page is to be measured as it is served.
@@ -31,76 +47,23 @@ if (built === undefined) {
   console.log('\nPage\nThere is no browser on this machine to measure the page in.');
   process.exit(0);
 }
-const page = await built.browser.newPage({ viewport: { width: 1440, height: 900 } });
-await page.goto(built.address);
-await importDesign(page, design, 'Benchmark');
-await page.waitForTimeout(500);
+const { browser, address } = built;
 
-await page.evaluate(() => {
-  globalThis.longFrames = [];
-  new PerformanceObserver((list) => {
-    for (const entry of list.getEntries()) globalThis.longFrames.push(entry.duration);
-  }).observe({ type: 'long-animation-frame' });
-});
-const painted = [];
-await page.locator('[data-key]').first().focus();
-for (let edit = 0; edit < EDITS; edit++) {
-  // A printing character binds itself to the focused key: two of them in turn, so that each is an edit.
-  painted.push(
-    await page.evaluate(
-      (key) =>
-        new Promise((resolve) => {
-          const start = performance.now();
-          document.activeElement.dispatchEvent(
-            new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }),
-          );
-          requestAnimationFrame(() => setTimeout(() => resolve(performance.now() - start)));
-        }),
-      edit % 2 === 0 ? 'ü' : 'q',
-    ),
-  );
-  await page.waitForTimeout(120);
-}
-const frames = await longFrames();
-
-/** The frames over 50 ms since this was asked last, ms. */
-async function longFrames() {
-  await page.waitForTimeout(200);
-  return page.evaluate(() => globalThis.longFrames.splice(0));
+/** A page of its own, as on a first visit, with the benchmark design open and at rest. */
+async function openPage() {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  await page.goto(address);
+  await importDesign(page, design, 'Benchmark');
+  await page.waitForTimeout(1000);
+  return page;
 }
 
-const undo = await page.getByRole('button', { name: /^Undo: / }).count();
-const counting = await countText();
-
-/** Has ten megabytes of source code and prose counted as a person does, and tells how long it took, ms, and the long frames. */
-async function countText() {
-  const folder = join(root, '.cache/bench-text');
-  mkdirSync(folder, { recursive: true });
-  const source = readFileSync(join(root, 'src/core/needs/text-counts.ts'), 'utf8');
-  const prose = 'Zwölf Boxkämpfer jagen Viktor quer über den großen Sylter Deich.\n'.repeat(40);
-  const megabyte = `${source}${prose}`.repeat(200).slice(0, 1_000_000);
-  for (let file = 0; file < 10; file++) writeFileSync(join(folder, `text-${file}.txt`), megabyte);
-  await page.getByRole('radio', { name: 'Coverage' }).check();
-  const box = page.getByRole('region', { name: 'Your text' });
-  await box.waitFor();
-  await longFrames();
-  const begin = Date.now();
-  await page.locator('[data-chooses=folder]').setInputFiles(folder);
-  await box.getByText(/counted on/).waitFor();
-  const ms = Date.now() - begin;
-  return { ms, frames: await longFrames() };
+for (const [name, run] of Object.entries(PARTS)) {
+  if (asked.length > 0 && !asked.includes(name)) continue;
+  try {
+    await run({ browser, address, openPage, design, root, load });
+  } catch (problem) {
+    console.log(`The part "${name}" could not be measured to its end: ${problem.message}`);
+  }
 }
-
-console.log('\nPage: 42 keys, 8 layers, 30 chords, findings and accidents included');
-console.log(
-  `an edit until it is painted   ${median(painted).toFixed(1)} ms at the median of ${EDITS}, at most ${Math.max(...painted).toFixed(1)} ms`,
-);
-console.log(`long animation frames         ${framesText(frames)} in ${EDITS} edits; aim: none over 50 ms`);
-console.log(
-  `ten megabytes of text counted ${counting.ms} ms from choosing to the figures; long animation frames: ${framesText(counting.frames)}; aim: 1,000 ms, none`,
-);
-if (undo === 0) console.log('No edit was made: the figures above are of nothing.');
-
-await benchSimulation(page, framesText);
-await benchRehearse(page, root, load);
 await built.close();

@@ -2,9 +2,12 @@
  * The simulation's part of `npm run bench`: 100,000 words simulated in the worker, and what that does to the page's frames. It
  * reports and never fails on time.
  */
+import { framesText, watchFrames } from './page-clock.mjs';
 
-/** Measures on an open page of the design desk; `framesText` words a list of long frames, ms. */
-export async function benchSimulation(page, framesText) {
+/** Measures on a page with the benchmark design open. */
+export async function benchSimulation({ openPage }) {
+  const page = await openPage();
+  await watchFrames(page);
   await page.getByRole('radio', { name: 'Accidents' }).check({ force: true });
   await page
     .locator('summary')
@@ -39,6 +42,7 @@ export async function benchSimulation(page, framesText) {
     return { ms: performance.now() - start, late, long: globalThis.longFrames.splice(0), atRest };
   });
   console.log(
-    `simulating 100,000 words      ${Math.round(ms)} ms, 400 uses of everything besides; frames dropped: ${late} (${((late * 1000) / ms).toFixed(1)} a second, at rest ${atRest.toFixed(1)}); long animation frames: ${framesText(long)}; aim: none`,
+    `\nPage: 100,000 words simulated in the worker\n${Math.round(ms)} ms, 400 uses of everything besides; frames dropped: ${late} (${((late * 1000) / ms).toFixed(1)} a second, at rest ${atRest.toFixed(1)}); frames over 50 ms: ${framesText(long)}; aim: none`,
   );
+  await page.close();
 }

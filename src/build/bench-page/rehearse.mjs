@@ -4,6 +4,7 @@
  */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { cpuClock } from './page-clock.mjs';
 
 const EVENTS = 5000;
 const FRAMES = 240;
@@ -16,8 +17,9 @@ const at = (values, share) =>
   sorted(values)[Math.min(values.length - 1, Math.floor(values.length * share))] ?? 0;
 const ms = (value) => `${value.toFixed(1)} ms`;
 
-/** Measures on an open page; `load` gives the modules of the source. */
-export async function benchRehearse(page, root, load) {
+/** Measures on a page with the benchmark design open; `load` gives the modules of the source. */
+export async function benchRehearse({ openPage, root, load }) {
+  const page = await openPage();
   await page.getByRole('radio', { name: 'Rehearse' }).check({ force: true });
   const { file, codes } = await streamFile(root, load);
   await page.getByRole('radio', { name: 'Kept', exact: true }).check({ force: true });
@@ -33,7 +35,8 @@ export async function benchRehearse(page, root, load) {
   ]) {
     const cpu = await cpuClock(page);
     const times = await frames(page, how);
-    const spent = await cpu();
+    const spent = await cpu.spent();
+    await cpu.stop();
     const late = times.filter((time) => time > 1000 / 60 + 2).length;
     console.log(
       `${what}: a frame every ${ms(at(times, 0.5))} at the median, ${ms(at(times, 0.95))} at the 95th percentile, ` +
@@ -42,6 +45,7 @@ export async function benchRehearse(page, root, load) {
   }
   await listen(page);
   for (const before of [0, EVENTS]) await typing(page, before, codes);
+  await page.close();
 }
 
 /** A stream of that many events on the open design, typed by a drawn typist. */
@@ -156,7 +160,8 @@ async function typing(page, before, [one, other]) {
     await page.keyboard.press(key % 2 === 0 ? one : other, { delay: 20 });
     await page.waitForTimeout(30);
   }
-  const spent = await cpu();
+  const spent = await cpu.spent();
+  await cpu.stop();
   const answers = await page.evaluate(() => globalThis.answers);
   await page.getByRole('button', { name: 'Stop', exact: true }).click();
   const same = answers.filter(({ isThere }) => isThere).length;
@@ -166,20 +171,4 @@ async function typing(page, before, [one, other]) {
       `from the key to the end of its frame ${ms(at(after, 0.5))} at the median, ${ms(at(after, 0.95))} at the 95th percentile; ` +
       `${ms(spent / answers.length)} of the page's own work a key`,
   );
-}
-
-/** A clock of the work of the page's main thread, ms, that stands still while other programs have the processor. */
-async function cpuClock(page) {
-  const protocol = await page.context().newCDPSession(page);
-  await protocol.send('Performance.enable', { timeDomain: 'threadTicks' });
-  const now = async () => {
-    const { metrics } = await protocol.send('Performance.getMetrics');
-    return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? 0);
-  };
-  const start = await now();
-  return async () => {
-    const spent = (await now()) - start;
-    await protocol.detach();
-    return spent;
-  };
 }
