@@ -8,8 +8,16 @@ export const COMPUTER_STATES = ['Shift', 'Control', 'Alt', 'AltGraph', 'Meta', '
 
 export type ComputerState = (typeof COMPUTER_STATES)[number];
 
-/** A state that is there for as long as a key is down. */
-export type HeldState = Exclude<ComputerState, 'CapsLock'>;
+/** The states that are there for as long as a key is down. */
+export const HELD_STATES = [
+  'Shift',
+  'Control',
+  'Alt',
+  'AltGraph',
+  'Meta',
+] as const satisfies readonly ComputerState[];
+
+export type HeldState = (typeof HELD_STATES)[number];
 
 /** The state that a modifier brings about while it is down; null for other codes. */
 export function stateOf(code: Code): HeldState | null {

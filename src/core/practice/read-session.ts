@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { momentSchema } from '../base/moment.ts';
 import { LIMITS } from '../keymap/limits.ts';
 import type { Session } from './session.ts';
 import { STANDINGS } from './standing.ts';
@@ -39,8 +40,8 @@ const diagnosisSchema = z.object({ sure: z.boolean(), faults: z.array(faultSchem
 
 const sessionSchema = z.object({
   id: text,
-  startedAt: number,
-  endedAt: orNull(number),
+  startedAt: momentSchema,
+  endedAt: orNull(momentSchema),
   activeMs: number,
   seed: number,
   minutes: number,
@@ -49,7 +50,7 @@ const sessionSchema = z.object({
   attempts: z.array(
     z.object({
       need: text,
-      at: number,
+      at: momentSchema,
       right: z.boolean(),
       ms: orNull(number),
       hinted: z.boolean(),

@@ -1,6 +1,10 @@
+import * as z from 'zod/mini';
+import { momentSchema } from '../../core/base/moment.ts';
 import type { KeyRenaming } from '../../core/board/key-renaming.ts';
+import { HELD_STATES } from '../../core/check/computer-state.ts';
 import { type EyeVerdict, type StepResult, strokesText } from '../../core/check/judge.ts';
 import { type CheckStep, renamedStep } from '../../core/check/steps.ts';
+import { MODIFIERS } from '../../core/keymap/codes.ts';
 
 /** A step's result with what was expected when it was pressed: of a design that has changed since, it says nothing. */
 export interface KeptResult extends StepResult {
@@ -72,33 +76,61 @@ export function looksFor(kept: KeptCheck, steps: readonly CheckStep[]): Readonly
   );
 }
 
-/** Takes what was stored for a check if it is one; anything else is as good as none. */
+const text = z.string();
+
+const resultSchema = z.object({
+  step: text,
+  verdict: z.enum(['right', 'wrong', 'silent']),
+  expected: text,
+  strokes: z.array(
+    z.object({
+      code: text,
+      with: z.array(z.enum(MODIFIERS)),
+      key: text,
+      timeMs: z.number(),
+      carried: z.exactOptional(z.array(z.enum(HELD_STATES))),
+      caps: z.exactOptional(z.literal(true)),
+    }),
+  ),
+  otherCharacters: z.boolean(),
+  bounces: z.array(z.object({ code: text, gapMs: z.number() })),
+  stuck: z.array(text),
+});
+
+const lookSchema = z.object({
+  step: text,
+  verdict: z.enum(['right', 'wrong']),
+  expected: z._default(z.nullable(text), null),
+});
+
+const checkSchema = z.object({
+  begunAt: momentSchema,
+  lastAt: z.optional(momentSchema),
+  results: z.array(z.unknown()),
+  byEye: z.array(z.unknown()),
+});
+
+/** Takes what was stored for a check if it is one, without what of it cannot be read; anything else is as good as none. */
 export function readCheck(stored: unknown): KeptCheck | null {
-  if (typeof stored !== 'object' || stored === null) return null;
-  const { begunAt, lastAt, results, byEye } = stored as Partial<Record<keyof KeptCheck, unknown>>;
-  if (typeof begunAt !== 'number' || !Array.isArray(results) || !Array.isArray(byEye)) return null;
+  const read = checkSchema.safeParse(stored);
+  if (!read.success) return null;
+  const { begunAt, lastAt, results, byEye } = read.data;
   return {
     begunAt,
-    lastAt: typeof lastAt === 'number' ? lastAt : begunAt,
-    results: results.filter(isResult),
+    lastAt: lastAt ?? begunAt,
+    results: results.flatMap(readResult),
     byEye: byEye.flatMap(readLook),
   };
+}
+
+function readResult(value: unknown): readonly KeptResult[] {
+  const read = resultSchema.safeParse(value);
+  return read.success ? [read.data] : [];
 }
 
 /** A look; a bare step is a tick of an earlier version, which said that it was right. */
 function readLook(value: unknown): readonly KeptLook[] {
   if (typeof value === 'string') return [{ step: value, verdict: 'right', expected: null }];
-  if (typeof value !== 'object' || value === null) return [];
-  const { step, verdict, expected } = value as Partial<Record<keyof KeptLook, unknown>>;
-  if (typeof step !== 'string' || (verdict !== 'right' && verdict !== 'wrong')) return [];
-  return [{ step, verdict, expected: typeof expected === 'string' ? expected : null }];
-}
-
-function isResult(value: unknown): value is KeptResult {
-  if (typeof value !== 'object' || value === null) return false;
-  const result = value as Partial<Record<keyof KeptResult, unknown>>;
-  const { step, verdict, expected, strokes, bounces, stuck } = result;
-  const isNamed = typeof step === 'string' && typeof expected === 'string';
-  const isJudged = verdict === 'right' || verdict === 'wrong' || verdict === 'silent';
-  return isNamed && isJudged && [strokes, bounces, stuck].every(Array.isArray);
+  const read = lookSchema.safeParse(value);
+  return read.success ? [read.data] : [];
 }

@@ -139,16 +139,22 @@ test('what was found by eye is passed over where the design has changed since, s
   expect(looks([look('base k1 tap', 'right', null)])).toEqual([['base k1 tap', 'right']]);
 });
 
-test.each([[null], ['text'], [{ begunAt: 'now', results: [], byEye: [] }], [{ begunAt: 1 }]])(
-  'what is no check is none: %j',
-  (stored) => {
-    expect(readCheck(stored)).toBeNull();
-  },
-);
+test.each([
+  [null],
+  ['text'],
+  [{ begunAt: 'now', results: [], byEye: [] }],
+  [{ begunAt: 1 }],
+  [{ begunAt: 1e300, results: [], byEye: [] }],
+])('what is no check is none: %j', (stored) => {
+  expect(readCheck(stored)).toBeNull();
+});
 
 test('of a stored check only what can be read is taken', () => {
   const byEye = ['c', 4, look('d', 'wrong'), { step: 'e', verdict: 'maybe' }];
-  const stored = { begunAt: 1, results: [result('a', 'right'), { step: 'b' }, 7], byEye };
+  const spoiled = [[null], [{ code: 'KeyA' }], [{ code: 'KeyA', with: ['Hyper'], key: 'a', timeMs: 1 }]].map(
+    (strokes) => ({ ...result('c', 'wrong'), strokes }),
+  );
+  const stored = { begunAt: 1, results: [result('a', 'right'), { step: 'b' }, 7, ...spoiled], byEye };
   expect(readCheck(stored)).toEqual({
     begunAt: 1,
     lastAt: 1,
