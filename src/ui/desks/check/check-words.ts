@@ -36,6 +36,8 @@ export function pauseWords(pause: Pause): string {
       return 'What was pressed is kept, even if the page is closed.';
     case 'nobody':
       return `Nothing came of the last ${SILENT_IN_A_ROW} presses, so the check waits for you. They are asked for again; what stays silent then counts as silent.`;
+    case 'away':
+      return 'Another window has the keyboard, so nothing that is pressed comes here and nothing was counted. Come back to this page and go on.';
     case 'stuck': {
       const names = pause.codes.map((code) => (isCode(code) ? codeName(code) : code)).join(' and ');
       return `${names} has not come up again, and would come with everything that follows. Free the key, or press and release it, and go on.`;

@@ -19,6 +19,8 @@ export type Pause =
   | { readonly why: 'stopped' }
   /** Nothing came any more; what was silent is asked for again. */
   | { readonly why: 'nobody' }
+  /** Another window has the keyboard: what is pressed goes there. */
+  | { readonly why: 'away' }
   /** Modifiers stay down, and would come with everything that follows. */
   | { readonly why: 'stuck'; readonly codes: readonly string[] };
 
@@ -109,7 +111,12 @@ export function useCheckRun({ seen, lockable, results, readOnly, note }: CheckWa
   /** Nobody pressed anything, or it is over: what is silent for the first time may only be waiting for somebody. */
   const finishByTime = useCallback(
     (of: CheckStep) => {
-      const isFresh = heard.current.length === 0 && !known.current.has(of.id);
+      const isSilent = heard.current.length === 0;
+      if (isSilent && !document.hasFocus()) {
+        halt({ why: 'away' });
+        return;
+      }
+      const isFresh = isSilent && !known.current.has(of.id);
       silences.current = isFresh ? [...silences.current, of.id] : NONE;
       finish(of, heard.current);
       if (silences.current.length < SILENT_IN_A_ROW) return;

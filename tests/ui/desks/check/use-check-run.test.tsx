@@ -176,6 +176,19 @@ describe('when nothing comes', () => {
     expect(noted.slice(SILENT_IN_A_ROW)).toEqual([`${A} right`, `${ESCAPE} silent`, `${SHIFT} silent`]);
   });
 
+  test('while another window has the keyboard says nothing of the board: it waits, and nothing is taken down', () => {
+    const { noted, asked, begin, run } = running();
+    begin();
+    pressA();
+    vi.spyOn(document, 'hasFocus').mockReturnValue(false);
+    pass(SILENT_AFTER_MS);
+    vi.restoreAllMocks();
+    expect(run()).toMatchObject({ active: false, pause: { why: 'away' }, step: { id: ESCAPE } });
+    expect(noted).toEqual([`${A} right`]);
+    begin();
+    expect(asked()).toBe(ESCAPE);
+  });
+
   test('silences with a press between them are no sign that nobody is there', () => {
     const { asked, begin } = running();
     begin();
