@@ -7,6 +7,7 @@ import { type Prediction, predictionOf, type Wiring, withoutHold } from './hypot
 import { keyFor, strokesText } from './judge.ts';
 import { movedKeys } from './moved-keys.ts';
 import { modifiersDown, spoiledBy, switchFaults } from './switch-faults.ts';
+import { withUnseenSwaps } from './unseen-swaps.ts';
 
 /**
  * What is likely wrong with a board, from all steps that were checked: first faults of the whole (keys that have changed
@@ -20,10 +21,10 @@ export function diagnoseBoard(
   checked: readonly Checked[],
 ): readonly BoardFault[] {
   const predict = predictionOf(keymap, host);
-  const given = givenKeys(keymap, checked);
   const switches = switchFaults(checked);
   const isSpoiled = spoiledBy(checked);
   const sound = checked.filter((each) => !isSpoiled(each));
+  const given = withUnseenSwaps(givenKeys(keymap, checked), sound, predict);
   const dead = deadKeys(keymap, sound, predict, given);
   const wiring: Wiring = { wiredAs: given, dead: new Set(dead.map(({ key }) => key)) };
   const faulty = new Set([...wiring.dead, ...switches.map(({ key }) => key)]);
@@ -114,7 +115,10 @@ function otherHost(checked: readonly Checked[]): readonly BoardFault[] {
 
 type DeadKey = BoardFault & { fault: 'dead-key' };
 
-/** Keys of which nothing came at least once, and everything else that came is what comes without them. */
+/**
+ * Keys of which nothing came at least once, and everything else that came is what comes without them; but for those of
+ * which nothing has to come, since they give what a silent key should.
+ */
 function deadKeys(
   keymap: Keymap,
   checked: readonly Checked[],
@@ -123,10 +127,12 @@ function deadKeys(
 ): readonly DeadKey[] {
   return keymap.board.keys.flatMap(({ id }) => {
     const own = checked.filter(({ step }) => step.keys.length === 1 && step.keys[0] === id);
-    const without = { wiredAs: given, dead: new Set([id]) };
+    const fits = ({ step, result }: Checked, dead: readonly KeyId[]) =>
+      predict(step, { wiredAs: given, dead: new Set(dead) }) === strokesText(result.strokes);
     const isDead =
       own.some(({ result }) => result.verdict === 'silent') &&
-      own.every(({ step, result }) => predict(step, without) === strokesText(result.strokes));
+      own.every((each) => fits(each, [id])) &&
+      !own.every((each) => fits(each, []));
     return isDead ? [{ fault: 'dead-key', key: id, steps: own.map(({ step }) => step.id) } as const] : [];
   });
 }

@@ -59,6 +59,21 @@ describe('one fault', () => {
     expect(told({ wiredAs: swap('LT2', 'LT3') })[0]).toMatchObject({ fault: 'swapped' });
   });
 
+  test.each([
+    ['a letter', 'L12', 'LT2'],
+    ['another of them', 'LT2', 'RT2'],
+  ])('a key that only brings a layer, and sends nothing, swapped with %s', (_, one, other) => {
+    const silent = demo('two-shore-almanac');
+    const { steps } = checkPlan(silent, usHost);
+    expect(steps.filter(({ keys, expects }) => keys.includes('LT2') && expects.length > 0)).toEqual([]);
+    const faults = diagnoseBoard(
+      silent,
+      usHost,
+      walked(silent, usHost, steps, { wiredAs: swap(one, other) }),
+    );
+    expect(faults).toEqual([{ fault: 'swapped', keys: [one, other] }]);
+  });
+
   test('a row shifted by one key', () => {
     const [, row = []] = rowsOf('left');
     const faults = told(shifted(row));
