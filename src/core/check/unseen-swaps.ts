@@ -6,21 +6,19 @@ import { strokesText } from './judge.ts';
 /** So many wrong presses must be explained: a single one can be anything. */
 const LEAST_EXPLAINED = 2;
 
-const NONE: ReadonlySet<KeyId> = new Set();
-
 /**
  * What keys gave, with those added that have changed places with a key of which nothing is seen by itself: a key that only
  * brings a layer sends nothing, so where it has gone shows in what was pressed together with it. Of all pairs that one counts
- * which explains most of what came; two presses at least, more than half of those with one of the two, and it may speak
- * against none that was right. A tie goes to the first on the walk.
+ * which explains most of what came; two presses at least, more than half of those with one of the two, more than
+ * a dead key would, and it may speak against none that was right. A tie goes to the first on the walk.
  */
 export function withUnseenSwaps(
   given: GivenKeys,
   checked: readonly Checked[],
   predict: Prediction,
 ): GivenKeys {
-  const fits = ({ step, result }: Checked, wiredAs: GivenKeys) =>
-    predict(step, { wiredAs, dead: NONE }) === strokesText(result.strokes);
+  const fits: Fits = ({ step, result }, wiredAs, dead = []) =>
+    predict(step, { wiredAs, dead: new Set(dead) }) === strokesText(result.strokes);
   let known = given;
   for (;;) {
     const unexplained = checked.filter(
@@ -32,7 +30,7 @@ export function withUnseenSwaps(
   }
 }
 
-type Fits = (each: Checked, wiredAs: GivenKeys) => boolean;
+type Fits = (each: Checked, wiredAs: GivenKeys, dead?: readonly KeyId[]) => boolean;
 
 function bestSwap(
   given: GivenKeys,
@@ -46,7 +44,8 @@ function bestSwap(
     const wiredAs = new Map(given).set(one, other).set(other, one);
     const own = telling.filter(involves(one, other));
     const explained = own.filter((each) => fits(each, wiredAs)).length;
-    const isEnough = explained >= LEAST_EXPLAINED && explained * 2 > own.length;
+    const ofDead = own.filter((each) => fits(each, given, [one])).length;
+    const isEnough = explained >= LEAST_EXPLAINED && explained * 2 > own.length && explained > ofDead;
     if (!isEnough || explained <= (best?.explained ?? 0)) continue;
     const right = checked.filter(({ result }) => result.verdict === 'right').filter(involves(one, other));
     if (right.every((each) => fits(each, wiredAs))) best = { wiredAs, explained };

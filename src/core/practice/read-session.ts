@@ -1,11 +1,12 @@
 import * as z from 'zod/mini';
-import { momentSchema } from '../base/moment.ts';
+import { LAST_MOMENT_MS } from '../base/moment.ts';
 import { LIMITS } from '../keymap/limits.ts';
 import type { Session } from './session.ts';
 import { STANDINGS } from './standing.ts';
 
 const text = z.string();
 const number = z.number();
+const moment = number.check(z.gte(0), z.lte(LAST_MOMENT_MS));
 const orNull = <Inner extends z.ZodMiniType>(inner: Inner) => z.nullable(inner);
 
 const apart = { apartMs: orNull(number), windowMs: number };
@@ -40,8 +41,8 @@ const diagnosisSchema = z.object({ sure: z.boolean(), faults: z.array(faultSchem
 
 const sessionSchema = z.object({
   id: text,
-  startedAt: momentSchema,
-  endedAt: orNull(momentSchema),
+  startedAt: moment,
+  endedAt: orNull(moment),
   activeMs: number,
   seed: number,
   minutes: number,
@@ -50,7 +51,7 @@ const sessionSchema = z.object({
   attempts: z.array(
     z.object({
       need: text,
-      at: momentSchema,
+      at: moment,
       right: z.boolean(),
       ms: orNull(number),
       hinted: z.boolean(),

@@ -1,10 +1,8 @@
-import * as z from 'zod/mini';
-import { momentSchema } from '../../core/base/moment.ts';
+import { isMoment } from '../../core/base/moment.ts';
 import type { KeyRenaming } from '../../core/board/key-renaming.ts';
-import { HELD_STATES } from '../../core/check/computer-state.ts';
 import { type EyeVerdict, type StepResult, strokesText } from '../../core/check/judge.ts';
+import { readStepResult } from '../../core/check/read-result.ts';
 import { type CheckStep, renamedStep } from '../../core/check/steps.ts';
-import { MODIFIERS } from '../../core/keymap/codes.ts';
 
 /** A step's result with what was expected when it was pressed: of a design that has changed since, it says nothing. */
 export interface KeptResult extends StepResult {
@@ -76,61 +74,30 @@ export function looksFor(kept: KeptCheck, steps: readonly CheckStep[]): Readonly
   );
 }
 
-const text = z.string();
-
-const resultSchema = z.object({
-  step: text,
-  verdict: z.enum(['right', 'wrong', 'silent']),
-  expected: text,
-  strokes: z.array(
-    z.object({
-      code: text,
-      with: z.array(z.enum(MODIFIERS)),
-      key: text,
-      timeMs: z.number(),
-      carried: z.exactOptional(z.array(z.enum(HELD_STATES))),
-      caps: z.exactOptional(z.literal(true)),
-    }),
-  ),
-  otherCharacters: z.boolean(),
-  bounces: z.array(z.object({ code: text, gapMs: z.number() })),
-  stuck: z.array(text),
-});
-
-const lookSchema = z.object({
-  step: text,
-  verdict: z.enum(['right', 'wrong']),
-  expected: z._default(z.nullable(text), null),
-});
-
-const checkSchema = z.object({
-  begunAt: momentSchema,
-  lastAt: z.optional(momentSchema),
-  results: z.array(z.unknown()),
-  byEye: z.array(z.unknown()),
-});
-
 /** Takes what was stored for a check if it is one, without what of it cannot be read; anything else is as good as none. */
 export function readCheck(stored: unknown): KeptCheck | null {
-  const read = checkSchema.safeParse(stored);
-  if (!read.success) return null;
-  const { begunAt, lastAt, results, byEye } = read.data;
+  if (typeof stored !== 'object' || stored === null) return null;
+  const { begunAt, lastAt, results, byEye } = stored as Partial<Record<keyof KeptCheck, unknown>>;
+  if (!isMoment(begunAt) || !Array.isArray(results) || !Array.isArray(byEye)) return null;
   return {
     begunAt,
-    lastAt: lastAt ?? begunAt,
+    lastAt: isMoment(lastAt) ? lastAt : begunAt,
     results: results.flatMap(readResult),
     byEye: byEye.flatMap(readLook),
   };
 }
 
 function readResult(value: unknown): readonly KeptResult[] {
-  const read = resultSchema.safeParse(value);
-  return read.success ? [read.data] : [];
+  const result = readStepResult(value);
+  const expected: unknown = Object(value).expected;
+  return result === null || typeof expected !== 'string' ? [] : [{ ...result, expected }];
 }
 
 /** A look; a bare step is a tick of an earlier version, which said that it was right. */
 function readLook(value: unknown): readonly KeptLook[] {
   if (typeof value === 'string') return [{ step: value, verdict: 'right', expected: null }];
-  const read = lookSchema.safeParse(value);
-  return read.success ? [read.data] : [];
+  if (typeof value !== 'object' || value === null) return [];
+  const { step, verdict, expected } = value as Partial<Record<keyof KeptLook, unknown>>;
+  if (typeof step !== 'string' || (verdict !== 'right' && verdict !== 'wrong')) return [];
+  return [{ step, verdict, expected: typeof expected === 'string' ? expected : null }];
 }
