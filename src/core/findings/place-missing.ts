@@ -8,12 +8,15 @@ import { actionForNeed } from './binding-for-need.ts';
 import { designFacts, type Facts } from './facts.ts';
 import { freePlaces } from './free-places.ts';
 import { isHarmless } from './harmless.ts';
+import { modifierMissing } from './rules/modifier-missing.ts';
 import { designAfter } from './sound-mend.ts';
 
 /** What giving all missing needs a place comes to. */
 export interface Placing {
   /** Binds of taps at places that were empty; none where no need finds one. */
   readonly edits: readonly Edit[];
+  /** Whether Shift came too, which nobody asked for by itself. */
+  readonly withShift: boolean;
   /** The needs that are typed after it and were not before. */
   readonly placed: readonly Need[];
   /** The needs that are still missing after it. */
@@ -49,7 +52,7 @@ const TURNS: readonly Wanted[] = [
  * takes no place, and none that was typed before is lost.
  */
 export function placeMissing(facts: Facts): Placing {
-  const start: Way = { facts, edits: [], spoilt: new Set() };
+  const start = withShift({ facts, edits: [], spoilt: new Set() });
   const end = TURNS.reduce((way, isWanted) => turn(way, isWanted), start);
   const missing = facts.needs.flatMap(({ need, route }) => (route === null ? [need] : []));
   const still = new Set(
@@ -57,9 +60,31 @@ export function placeMissing(facts: Facts): Placing {
   );
   return {
     edits: end.edits,
+    withShift: start.edits.length > 0,
     placed: missing.filter((need) => !still.has(needText(need))),
     left: missing.filter((need) => still.has(needText(need))),
   };
+}
+
+/** From so many missing characters on Shift is worth the place that it takes. */
+const WORTH_SHIFT = 2;
+
+/** With Shift on a free key first, where the design lacks it and missing characters are made with it. */
+function withShift(way: Way): Way {
+  const { facts } = way;
+  const lacking = modifierMissing.check(facts).find(({ data }) => data.modifier === 'Shift');
+  const edits = lacking?.mends[0]?.edits ?? [];
+  const made = facts.needs.filter(({ need, route }) => route === null && isMadeWithShift(facts, need));
+  if (made.length < WORTH_SHIFT) return way;
+  return taken(
+    way,
+    edits.flatMap((edit) => (edit.edit === 'bind' && edit.side === 'tap' ? [edit] : [])),
+  );
+}
+
+function isMadeWithShift({ host }: Facts, need: Need): boolean {
+  const [stroke, ...more] = need.kind === 'char' ? (host.routesOf(need.char)[0] ?? []) : [];
+  return stroke !== undefined && more.length === 0 && stroke.with.some((modifier) => /^Shift/.test(modifier));
 }
 
 /** Gives places to what is wanted at a turn and still missing, for as long as there are any. */

@@ -31,6 +31,16 @@ describe('giving all missing needs a place', () => {
       { bound: 1, placed: ['A', 'B', 'key:ShiftLeft'], left: [] },
     ],
     [
+      'brings Shift where the design has none and much is made with it',
+      { layers: { base: 'a b c d e f · g · Space' }, needs: ['A', 'B', 'x'] },
+      { bound: 2, placed: ['A', 'B', 'x'], left: [] },
+    ],
+    [
+      'brings no Shift for one character',
+      { layers: { base: 'a b c d e f · g · Space' }, needs: ['A', 'x'] },
+      { bound: 2, placed: ['A', 'x'], left: [] },
+    ],
+    [
       'says what finds none',
       { layers: { base: 'a b c d e ShiftLeft · f Tab Space' }, needs: ['x', 'y', '≥'] },
       { bound: 1, placed: ['x'], left: ['y', '≥'] },

@@ -16,6 +16,11 @@ import styles from './accidents.module.css';
 const SHOWN = 6;
 const ALL = 'Everything that goes off';
 
+/** Of a design that types less of the text than the rest, figures would say nothing. Our choice. */
+const MOST_LEFT_OUT = 0.999;
+const NOTHING_TYPED =
+  'Nothing of this text can be typed on this design yet, so there is nothing to estimate. Bind some letters first.';
+
 /** The total, and what goes off, the worst first; each can be shown on the board and opened. */
 export function AccidentList({
   overview,
@@ -30,6 +35,7 @@ export function AccidentList({
   const light = useBench((bench) => bench.light);
   const isLit = useBench((bench) => bench.lit?.why === ALL);
   const source = { keymap, host };
+  if (untypable > MOST_LEFT_OUT) return <p>{NOTHING_TYPED}</p>;
   const rows = accidentRows(overview, source);
   const [figure, rest, wait] = totalInWords(overview);
   const offenders = overview.offences

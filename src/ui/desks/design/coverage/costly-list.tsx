@@ -8,6 +8,9 @@ import { litByRoute } from '../route-lit.ts';
 import styles from './coverage.module.css';
 import { costlyWords } from './coverage-words.ts';
 
+/** What is longer stands above its way, not beside it. */
+const MOST_BESIDE = 4;
+
 /** The needs that cost most; looking at one lights its route up on the board. */
 export function CostlyList({
   needs,
@@ -30,6 +33,7 @@ export function CostlyList({
               type="button"
               className={styles.costly}
               data-costly={needText(costly.need)}
+              data-long={glyph.length > MOST_BESIDE}
               onClick={look}
               onFocus={look}
               onBlur={away}

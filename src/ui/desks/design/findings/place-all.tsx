@@ -17,11 +17,11 @@ export function PlaceAll({ missing }: { readonly missing: number }) {
   const place = () => {
     const { keymap, notify } = useBench.getState();
     const { facts } = analysisOf(keymap, host, findList);
-    const { edits, placed, left } = placeMissing(facts);
+    const { edits, placed, left, withShift } = placeMissing(facts);
     if (edits.length === 0) return notify({ tone: 'refused', text: NONE, canUndo: false });
     take(
       { title: `Give ${counted(placed.length, 'missing need')} a place`, edits },
-      leftInWords(facts, left),
+      [...(withShift ? [SHIFT] : []), leftInWords(facts, left)].join(' '),
     );
   };
   return (
@@ -32,6 +32,8 @@ export function PlaceAll({ missing }: { readonly missing: number }) {
 }
 
 const NONE = 'None of the missing needs finds an empty place where a key would do no harm.';
+
+const SHIFT = 'Shift came first: much that was missing is made with it.';
 
 function leftInWords({ host }: Facts, left: Placing['left']): string {
   if (left.length === 0) return 'Every need has one now.';
