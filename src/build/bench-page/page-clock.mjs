@@ -60,6 +60,7 @@ export async function timedSteps(page, turns, step, { restMs = 120, given = null
     await page.waitForTimeout(restMs);
     steps.push({ painted, work, all: (await clock.spent()) - before });
   }
+  await run.dispose();
   await clock.stop();
   return steps;
 }
