@@ -15,6 +15,8 @@ export interface DeskFrameProps {
   readonly rightBadge?: ReactNode;
   /** The main part takes more of a phone's height than a board needs. */
   readonly isTall?: boolean;
+  /** Nothing is typed at the moment: on a phone the main part is as high as what it holds and scrolls away with the page. */
+  readonly isAtRest?: boolean;
 }
 
 type Side = 'left' | 'right';
@@ -52,7 +54,12 @@ export function DeskFrame(props: DeskFrameProps) {
   const left = side('left', props.leftLabel, props.leftBadge, props.left);
   const right = side('right', props.rightLabel, props.rightBadge, props.right);
   const main = (
-    <main key="main" className={styles.main} data-tall={props.isTall === true}>
+    <main
+      key="main"
+      className={styles.main}
+      data-tall={props.isTall === true}
+      data-rest={props.isAtRest === true}
+    >
       {props.main}
     </main>
   );

@@ -1,9 +1,10 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { LIMITS } from '../../../core/keymap/limits.ts';
 import type { Version } from '../../../store/versions/version.ts';
 import { versions as store } from '../../../store/versions/versions.ts';
 import { CommitField } from '../../widgets/commit-field.tsx';
 import { MenuButton } from '../../widgets/menu.tsx';
+import { scrolledTo } from '../../widgets/scrolled-to.ts';
 import { timeText } from '../designs/time-text.ts';
 import { versionTitle } from './version-words.ts';
 import styles from './versions.module.css';
@@ -24,8 +25,9 @@ export function VersionList({
 }) {
   const [renaming, setRenaming] = useState<string | null>(null);
   const { rename, remove } = store.getState();
+  const list = useListShowing(chosen);
   return (
-    <ul className={styles.list} aria-label="Kept versions">
+    <ul ref={list} className={styles.list} aria-label="Kept versions">
       {versions.map((version) =>
         renaming === version.id ? (
           <li key={version.id} className={styles.row}>
@@ -78,4 +80,19 @@ export function VersionList({
       )}
     </ul>
   );
+}
+
+/** A list that is shorter than what it holds scrolls to what is chosen, also from elsewhere; the page stays where it is. */
+function useListShowing(chosen: string | null) {
+  const list = useRef<HTMLUListElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen is read off the page
+  useEffect(() => {
+    const { current } = list;
+    const row = current?.querySelector('[data-chosen=true]');
+    if (current === null || row === null || row === undefined) return;
+    const { top, height } = row.getBoundingClientRect();
+    const at = top - current.getBoundingClientRect().top + current.scrollTop;
+    current.scrollTop = scrolledTo(current, { at, height });
+  }, [chosen]);
+  return list;
 }

@@ -40,6 +40,7 @@ function Desk() {
       left={<StepsSide room={room} walk={walk} results={results} asked={asked?.id ?? null} />}
       leftLabel="To press"
       leftBadge={walk.length - checked.length === 0 ? null : walk.length - checked.length}
+      isAtRest={!run.active && !run.awaitsLock}
       main={
         <div className={styles.main}>
           <Stage {...desk} />

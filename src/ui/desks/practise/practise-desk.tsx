@@ -40,6 +40,7 @@ export function PractiseDesk() {
       left={<NeedsSide room={room} ranked={ranked} asked={asked} />}
       leftLabel="To learn"
       leftBadge={waiting === 0 ? null : waiting}
+      isAtRest={!running.active}
       main={
         <div className={styles.main}>
           <Stage room={room} running={running} session={session} hint={hint} />
@@ -102,7 +103,7 @@ function RestingBoard({ room, overlay }: { readonly room: Room; readonly overlay
   const words = viewWords(view);
   return (
     <>
-      <div className={styles.board}>
+      <div className={styles.board} data-rest="true">
         <PractiseBoard
           keymap={room.keymap}
           host={room.host}
