@@ -116,7 +116,8 @@ function otherHost(checked: readonly Checked[]): readonly BoardFault[] {
 type DeadKey = BoardFault & { fault: 'dead-key' };
 
 /**
- * Keys of which nothing came at least once, and everything else that came is what comes without them; but for those of
+ * Keys of which nothing came at least once, and everything else that came is what comes without them, or without
+ * them and what was held; but for those of
  * which nothing has to come, since they give what a silent key should.
  */
 function deadKeys(
@@ -131,7 +132,7 @@ function deadKeys(
       predict(step, { wiredAs: given, dead: new Set(dead) }) === strokesText(result.strokes);
     const isDead =
       own.some(({ result }) => result.verdict === 'silent') &&
-      own.every((each) => fits(each, [id])) &&
+      own.every((each) => fits(each, [id]) || fits(each, [id, ...each.step.held])) &&
       !own.every((each) => fits(each, []));
     return isDead ? [{ fault: 'dead-key', key: id, steps: own.map(({ step }) => step.id) } as const] : [];
   });

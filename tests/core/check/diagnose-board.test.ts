@@ -190,6 +190,13 @@ describe('mixed faults do not hide each other', () => {
     expect(faults).toEqual(expect.arrayContaining(['half-mirrored', 'swapped', 'chatters']));
   });
 
+  test('two dead keys, of which one brings a layer of the other', () => {
+    const dead = told({ dead: ['RT1', 'L24'] }).flatMap((fault) =>
+      fault.fault === 'dead-key' ? fault.key : [],
+    );
+    expect(dead).toEqual(['L24', 'RT1']);
+  });
+
   test('a swap within a mirrored half', () => {
     const mirror = mirrored('right');
     const wiredAs = { ...mirror, R11: mirror.R32 ?? '', R32: mirror.R11 ?? '' };
