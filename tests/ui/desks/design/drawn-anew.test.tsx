@@ -36,7 +36,7 @@ vi.mock('../../../../src/ui/board/board-key.tsx', async (original) => {
 vi.mock('../../../../src/ui/desks/design/findings/finding-card.tsx', async (original) => {
   const { FindingCard } =
     await original<typeof import('../../../../src/ui/desks/design/findings/finding-card.tsx')>();
-  return { FindingCard: noted(FindingCard, drawn.findings, ({ finding }) => finding.message) };
+  return { FindingCard: noted(FindingCard, drawn.findings, ({ finding }) => JSON.stringify(finding)) };
 });
 
 const bench = () => useBench.getState();
@@ -98,7 +98,7 @@ describe('what an edit draws anew', () => {
     forget();
     act(() => bind('R22', 'x'));
     expect(before.length).toBeGreaterThan(3);
-    expect(drawn.findings.filter((message) => before.includes(message))).toEqual([]);
+    expect(drawn.findings.filter((finding) => before.includes(finding))).toEqual([]);
   });
 });
 
