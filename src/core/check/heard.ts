@@ -51,7 +51,7 @@ export interface Heard {
  */
 export function readHeard(events: readonly HeardKey[], twice: ReadonlySet<string> = new Set()): Heard {
   const down = new Map<string, number>();
-  const upAt = new Map<string, number>();
+  const ups = new Map<string, { readonly atMs: number; readonly strokes: number }>();
   const strokes: HeardStroke[] = [];
   const bounces: Bounce[] = [];
   let last = '';
@@ -62,13 +62,16 @@ export function readHeard(events: readonly HeardKey[], twice: ReadonlySet<string
         strokes.push({ code, with: around(), key, timeMs });
         last = '';
       }
-      upAt.set(code, timeMs);
+      ups.set(code, { atMs: timeMs, strokes: strokes.length });
       continue;
     }
     if (repeat || down.has(code)) continue;
-    const since = timeMs - (upAt.get(code) ?? Number.NEGATIVE_INFINITY);
-    const isBounce = since < CHATTER_MS && !twice.has(code);
-    if (isBounce) bounces.push({ code, gapMs: since });
+    const up = ups.get(code);
+    const gapMs = timeMs - (up?.atMs ?? Number.NEGATIVE_INFINITY);
+    // A modifier that was taken away for what came meanwhile is brought back by the board, as quickly as it likes.
+    const isBroughtBack = isModifierCode(code) && up !== undefined && up.strokes < strokes.length;
+    const isBounce = gapMs < CHATTER_MS && !twice.has(code) && !isBroughtBack;
+    if (isBounce) bounces.push({ code, gapMs });
     else if (!isModifierCode(code)) {
       strokes.push({ code, with: around(), key, timeMs, ...keptFrom(states, around()) });
     }
