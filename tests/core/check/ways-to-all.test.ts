@@ -3,18 +3,24 @@ import { describe, expect, test } from 'vitest';
 import { placeName, waysToAll } from '../../../src/core/check/ways-to-all.ts';
 import { usHost } from '../../../src/core/host/us.ts';
 import { actionsOf, type StandingAction } from '../../../src/core/keymap/actions-of.ts';
+import { CODES, type Code } from '../../../src/core/keymap/codes.ts';
 import type { Action, Binding, Keymap } from '../../../src/core/keymap/types.ts';
 import { findRoutes } from '../../../src/core/routes/find-routes.ts';
 import { keymapArbitrary } from '../arbitraries/keymap-arbitrary.ts';
 import { layer, small, toLayer } from '../keymap/small.ts';
 import { isForHands } from '../routes/for-hands.ts';
 
-/** A key that no drawn design has. */
-const MARKER = 'F23';
+/** A key that the design has nowhere. */
+function absentKey(keymap: Keymap): Code {
+  const used = new Set(actionsOf(keymap).map(({ action }) => (action.do === 'key' ? action.code : null)));
+  const absent = CODES.find((code) => /^F\d/.test(code) && !used.has(code));
+  if (absent === undefined) throw new Error('every function key is in use');
+  return absent;
+}
 
-/** The design with the marker at one place. */
-function markedAt(keymap: Keymap, at: StandingAction['at']): Keymap {
-  const marker: Action = { do: 'key', code: MARKER };
+/** The design with that key at one place. */
+function markedAt(keymap: Keymap, at: StandingAction['at'], code: Code): Keymap {
+  const marker: Action = { do: 'key', code };
   if ('chord' in at) {
     const field = at.side === 'tap' ? 'action' : at.side;
     const chords = keymap.chords?.map((one) => (one.id === at.chord ? { ...one, [field]: marker } : one));
@@ -33,8 +39,9 @@ test('on any design: a way found with all others is the one that a search for it
   fc.assert(
     fc.property(keymapArbitrary({ maxChords: 3 }).filter(isForHands), (keymap) => {
       const ways = waysToAll(keymap, usHost);
+      const code = absentKey(keymap);
       for (const { at } of actionsOf(keymap)) {
-        const [alone] = findRoutes(markedAt(keymap, at), usHost, [{ kind: 'key', code: MARKER }]);
+        const [alone] = findRoutes(markedAt(keymap, at, code), usHost, [{ kind: 'key', code }]);
         const together = ways.get(placeName(at)) ?? null;
         expect([placeName(at), together?.steps, together?.events]).toEqual([
           placeName(at),
