@@ -3,7 +3,7 @@ import { spawn } from 'node:child_process';
 import { join } from 'node:path';
 
 /** No single step may take longer; a hanging one is ended and has failed. */
-const LIMIT_MS = 7 * 60_000;
+const LIMIT_MS = 15 * 60_000;
 
 /**
  * Runs a tool from node_modules/.bin (or `node`) in the project's folder.

@@ -3,6 +3,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { readKeymap } from '../../src/core/keymap/read.ts';
 import type { Keymap } from '../../src/core/keymap/types.ts';
+import { axeFaults } from './axe.ts';
 
 /** The chip of a need, a layer key or a modifier, by what it stands for: "need [". */
 export const chip = (page: Page, id: string) => page.locator(`[data-chip=${JSON.stringify(id)}]`);
@@ -84,17 +85,7 @@ export async function tabTo(page: Page, target: Locator, most = 80): Promise<voi
   throw new Error(`Tab does not lead to ${target} within ${most} presses.`);
 }
 
-/** What axe-core finds wrong on the page, by WCAG 2.2 AA and its own best practices: rule and elements. */
-export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(readFileSync('node_modules/axe-core/axe.min.js', 'utf8'));
-  return page.evaluate(async () => {
-    const axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } = Reflect.get(
-      window,
-      'axe',
-    );
-    const { violations } = await axe.run();
-    return violations.map(
-      ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-    );
-  });
+/** What axe-core finds wrong on the page. */
+export function accessibilityFaults(page: Page): Promise<readonly string[]> {
+  return axeFaults(page);
 }

@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
 import { expect, type Page } from '@playwright/test';
+import { axeFaults } from './axe.ts';
 
 /** The field with the name of the open design. */
 export const nameField = (page: Page) => page.getByRole('textbox', { name: 'Name of the design' });
@@ -57,16 +57,6 @@ export async function paste(page: Page, text: string): Promise<void> {
 }
 
 /** What axe-core finds wrong in the header, its menus and whatever dialog is open; desks have tests of their own. */
-export async function shellFaults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(readFileSync('node_modules/axe-core/axe.min.js', 'utf8'));
-  return page.evaluate(async () => {
-    type Axe = {
-      run(context: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-    };
-    const axe: Axe = Reflect.get(window, 'axe');
-    const { violations } = await axe.run({
-      include: [['header'], ['dialog'], ['[popover]'], ['[role=status]']],
-    });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
-  });
+export function shellFaults(page: Page): Promise<readonly string[]> {
+  return axeFaults(page, ['header', 'dialog', '[popover]', '[role=status]']);
 }
