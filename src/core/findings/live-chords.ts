@@ -1,6 +1,6 @@
 import type { Facts } from './facts.ts';
 import { type LayerSet, numbersIn } from './layer-grid.ts';
-import type { ResolvedChord } from './resolved-chord.ts';
+import { type ResolvedChord, sameKeys } from './resolved-chord.ts';
 
 /** The chords that are live on one layer and no other. */
 export function chordsLiveOnlyOn({ chords }: Facts, layer: number): readonly ResolvedChord[] {
@@ -10,6 +10,13 @@ export function chordsLiveOnlyOn({ chords }: Facts, layer: number): readonly Res
 /** The layers on which both of two chords are live. */
 export function sharedLayers(one: ResolvedChord, other: ResolvedChord): LayerSet {
   return one.live & other.live;
+}
+
+/** Whether another chord has the same keys on one of its layers: which of them fires is a matter of both their timings. */
+export function isRivalled({ chords }: Facts, chord: ResolvedChord): boolean {
+  return chords.some(
+    (other) => other !== chord && sameKeys(other, chord) && sharedLayers(other, chord) !== 0,
+  );
 }
 
 /** The ids of a set of layers. */

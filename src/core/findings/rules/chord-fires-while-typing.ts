@@ -8,8 +8,8 @@ import { causesInWords } from '../causes-in-words.ts';
 import { spreadGroup, windowFor95 } from '../chord-spread.ts';
 import type { Facts } from '../facts.ts';
 import type { Mend } from '../find.ts';
-import { sharedLayers } from '../live-chords.ts';
-import { type ResolvedChord, sameKeys } from '../resolved-chord.ts';
+import { isRivalled } from '../live-chords.ts';
+import type { ResolvedChord } from '../resolved-chord.ts';
 import { finding, type Rule } from '../rule.ts';
 import { bringsNoAccident, designAfter, keepsRoutes } from '../sound-mend.ts';
 import { shortestForSpread } from '../your-spread.ts';
@@ -56,10 +56,7 @@ export const chordFiresWhileTyping: Rule = {
 
 /** A shorter window, quiet before, or both: the first that is enough and changes nothing else for the worse. */
 function mendsOf(facts: Facts, accidents: AccidentFacts, chord: ResolvedChord): readonly Mend[] {
-  const isRivalled = facts.chords.some(
-    (other) => other !== chord && sameKeys(other, chord) && sharedLayers(other, chord) !== 0,
-  );
-  if (isRivalled) return [];
+  if (isRivalled(facts, chord)) return [];
   const shorter = shorterWindow(facts, accidents, chord, {});
   const quiet: ChordChange = { quietBeforeMs: QUIET_MS };
   const asks = chord.quietBeforeMs < QUIET_MS;

@@ -1,14 +1,17 @@
 import { keyName } from '../../board/key-name.ts';
 import type { Edit } from '../../keymap/edit.ts';
-import { chordsOf, layersOfChord, timingOf } from '../../keymap/timing.ts';
+import { timingOf } from '../../keymap/timing.ts';
 import type { Keymap } from '../../keymap/types.ts';
 import { type DelayOfKey, delayOfPress, watchedChords } from '../../typist/accidents.ts';
 import { plainNumber } from '../../typist/uncertainty.ts';
 import type { AccidentFacts } from '../accident-facts.ts';
 import type { Facts } from '../facts.ts';
 import type { Finding, Mend } from '../find.ts';
+import { has } from '../layer-grid.ts';
 import { isLetter } from '../letters.ts';
+import { isRivalled } from '../live-chords.ts';
 import type { BoundPlace } from '../places.ts';
+import type { ResolvedChord } from '../resolved-chord.ts';
 import { finding, type Rule } from '../rule.ts';
 import { bringsNoAccident, designAfter, isLate, keepsRoutes } from '../sound-mend.ts';
 import { actionInWords, sentence } from '../wording.ts';
@@ -69,8 +72,9 @@ function found(facts: Facts, accidents: AccidentFacts, place: BoundPlace, late: 
 
 /** Quiet before for whatever the letter waits for: in quick typing it then appears at once. */
 function mendsOf(facts: Facts, accidents: AccidentFacts, place: BoundPlace): readonly Mend[] {
-  const edits = [...quietHold(facts, place), ...quietChords(facts, place)];
-  if (edits.length === 0) return [];
+  const chords = chordsToQuiet(facts, place);
+  const edits = [...quietHold(facts, place), ...chords.map(quietChord)];
+  if (edits.length === 0 || chords.some((chord) => isRivalled(facts, chord))) return [];
   const after = designAfter(facts, edits);
   if (after === null || lateAt(accidents, place, delaysAfter(accidents, after, place)) !== undefined)
     return [];
@@ -93,9 +97,13 @@ function quietHold({ keymap }: Facts, { binding, layer, key }: BoundPlace): read
   return [{ edit: 'set-binding-timing', place, timing: { quietBeforeMs: QUIET_MS } }];
 }
 
-function quietChords({ keymap }: Facts, { layer, key }: BoundPlace): readonly Edit[] {
-  return chordsOf(keymap)
-    .filter((chord) => chord.keys.includes(key.id) && layersOfChord(keymap, chord).includes(layer.id))
-    .filter(({ quietBeforeMs = 0 }) => quietBeforeMs < QUIET_MS)
-    .map(({ id: chord }) => ({ edit: 'change-chord', chord, to: { quietBeforeMs: QUIET_MS } }));
+function chordsToQuiet({ chords }: Facts, { layerNumber, key }: BoundPlace): readonly ResolvedChord[] {
+  return chords.filter(
+    ({ chord, live, quietBeforeMs }) =>
+      chord.keys.includes(key.id) && has(live, layerNumber) && quietBeforeMs < QUIET_MS,
+  );
+}
+
+function quietChord({ chord }: ResolvedChord): Edit {
+  return { edit: 'change-chord', chord: chord.id, to: { quietBeforeMs: QUIET_MS } };
 }

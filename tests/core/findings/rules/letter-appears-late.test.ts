@@ -45,4 +45,10 @@ describe('letter-appears-late', () => {
       { edit: 'change-chord', chord: 'tab', to: { quietBeforeMs: 150 } },
     ]);
   });
+
+  it('offers none where two chords with the same keys are told apart by their quiet before', () => {
+    const twins = [chord('tab', 'L1 L2 L3', 50, 'Tab', ['base'], 100), chord('end', 'L1 L2 L3', 50, 'End')];
+    const [found] = says(letterAppearsLate, { ...sketch, chords: twins });
+    expect(found?.mends).toEqual([]);
+  });
 });
