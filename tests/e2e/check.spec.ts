@@ -2,15 +2,13 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { type CheckStep, checkPlan } from '../../src/core/check/steps.ts';
 import { hostFromTable } from '../../src/core/host/host-from-table.ts';
-import type { HostLayout } from '../../src/core/host/host-layout.ts';
-import { keyOfOutput } from '../../src/core/host/key-of-output.ts';
 import { usHost } from '../../src/core/host/us.ts';
-import { CODES } from '../../src/core/keymap/codes.ts';
 import { readKeymap } from '../../src/core/keymap/read.ts';
 import type { Keymap } from '../../src/core/keymap/types.ts';
 import { writeKeymap } from '../../src/core/keymap/write.ts';
 import { type Faults, hear } from '../core/check/faulty-board.ts';
 import { shippedTable } from '../core/host/shipped-tables.ts';
+import { answerProbes } from './computer-presses.ts';
 import { accessibilityFaults, download } from './design-desk.ts';
 import { importFile, openPage } from './keeping.ts';
 
@@ -159,37 +157,3 @@ test('a computer on another layout is told before anything is pressed, and a few
   await answerProbes(page, german);
   await expect(check.getByRole('alert')).toContainText(/on (one of these.*)?German.*for English \(US\)/);
 });
-
-/** Presses all that the page asks for, as a computer with that layout reads it. */
-async function answerProbes(page: Page, host: HostLayout) {
-  await expect(page.locator('[data-probe]')).toBeVisible();
-  for (let press = 0; press < 12 && (await answerProbe(page, host)); press++);
-}
-
-/** Presses the key that the page asks for, as a computer with that layout reads it; false when it asks for none. */
-async function answerProbe(page: Page, host: HostLayout): Promise<boolean> {
-  const asked = page.locator('[data-probe]');
-  if ((await asked.count()) === 0) return false;
-  const text = (await asked.getAttribute('data-probe')) ?? '';
-  const [name = '', ...around] = text.split(' ').reverse();
-  const code = CODES.find((one) => one === name);
-  if (code === undefined) throw new Error(text);
-  const shift = around.includes('ShiftLeft');
-  const level3 = around.includes('AltRight') && host.level3 !== null;
-  const key = keyOfOutput(host.outputOf(code, { shift, level3, caps: false })) ?? 'Unidentified';
-  await page.evaluate(
-    ({ codes, key: last }) => {
-      const send = (type: string, one: string, name: string) =>
-        window.dispatchEvent(
-          new KeyboardEvent(type, { code: one, key: name, bubbles: true, cancelable: true }),
-        );
-      for (const [at, one] of codes.entries()) send('keydown', one, at === codes.length - 1 ? last : one);
-      for (const one of codes.toReversed()) send('keyup', one, one);
-    },
-    { codes: [...around, code], key },
-  );
-  await expect
-    .poll(() => page.evaluate(() => document.querySelector('[data-probe]')?.getAttribute('data-probe') ?? ''))
-    .not.toBe(text);
-  return true;
-}
